@@ -1,0 +1,63 @@
+import { z } from 'zod';
+import { BoostKpa, DutyPct, LimitKpa, Reason } from '../basics/basics.js';
+
+export const DutyRange = z
+  .object({ dutyMin: DutyPct, dutyMax: DutyPct, dutyStep: z.number().positive().max(100) })
+  .meta({ id: 'DutyRange' });
+
+export const Goal = z
+  .object({ targetKpa: LimitKpa, toleranceKpa: z.number().positive().max(100), ceilingKpa: LimitKpa })
+  .meta({ id: 'Goal' });
+
+export const DutyAdviceRequest = z
+  .object({
+    controller: DutyRange,
+    goal: Goal,
+    stepLimit: z.number().positive().max(10).default(10),
+    riskLimit: z.number().positive().max(0.05).default(0.02),
+    baseKpa: BoostKpa.nullable().default(null),
+    pulls: z.array(z.object({ duty: DutyPct, peakKpa: BoostKpa })).max(200),
+  })
+  .meta({ id: 'DutyAdviceRequest' });
+export type DutyAdviceRequest = z.infer<typeof DutyAdviceRequest>;
+
+export const Prediction = z
+  .object({
+    medianKpa: z.number(),
+    lowKpa: z.number(),
+    highKpa: z.number(),
+    level: z.number(),
+    probabilityOverCeiling: z.number(),
+  })
+  .meta({ id: 'Prediction' });
+export type Prediction = z.infer<typeof Prediction>;
+
+export const CurvePoint = z
+  .object({ duty: z.number(), medianKpa: z.number(), lowKpa: z.number(), highKpa: z.number() })
+  .meta({ id: 'CurvePoint' });
+
+export const DutyAdvice = z
+  .object({
+    action: z.enum(['pull', 'repeat', 'accept', 'stop']),
+    duty: z.number().nullable(),
+    prediction: Prediction.nullable(),
+    reasons: z.array(Reason),
+    curve: z.array(CurvePoint),
+  })
+  .meta({ id: 'DutyAdvice' });
+export type DutyAdvice = z.infer<typeof DutyAdvice>;
+
+/** The next pull of a preset in a tuning session; without ceiling and readiness there is no advice, only what is missing. */
+export const NextPull = z
+  .object({
+    ready: z.boolean(),
+    missing: z.array(z.string()),
+    cautions: z.array(z.string()),
+    advice: DutyAdvice.nullable(),
+    /** Highest duty already driven for this preset, and how far the next one may go. */
+    highestDutyPct: z.number().nullable(),
+    stepLimit: z.number(),
+    riskLimit: z.number(),
+  })
+  .meta({ id: 'NextPull' });
+export type NextPull = z.infer<typeof NextPull>;

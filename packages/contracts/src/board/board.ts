@@ -1,0 +1,48 @@
+import { z } from 'zod';
+import { Id, Instant, Line } from '../basics/basics.js';
+import { Stage } from '../visits/visits.js';
+
+/** All that the peak strip shows, in kPa gauge. */
+export const StripFigures = z
+  .object({
+    baseKpa: z.number().nullable(),
+    targetKpa: z.number().nullable(),
+    toleranceKpa: z.number(),
+    ceilingKpa: z.number().nullable(),
+    pulls: z.array(z.object({ number: z.number().int(), peakKpa: z.number(), isVoid: z.boolean() })),
+    next: z.object({ lowKpa: z.number(), highKpa: z.number() }).nullable(),
+  })
+  .meta({ id: 'StripFigures' });
+export type StripFigures = z.infer<typeof StripFigures>;
+
+export const BoardCard = z
+  .object({
+    visitId: Id,
+    number: z.number().int(),
+    revision: z.number().int(),
+    stage: Stage,
+    plate: Line,
+    model: Line,
+    carId: Id,
+    customerName: Line,
+    tunerName: Line.nullable(),
+    bay: z.string().nullable(),
+    bookedFor: Instant.nullable(),
+    promisedAt: Instant.nullable(),
+    presets: z.array(z.object({ presetId: Id, name: Line, slot: z.number().int(), strip: StripFigures })),
+    /** What holds it up, or what comes next, in one plain sentence. */
+    status: z.string(),
+    needsAttention: z.boolean(),
+  })
+  .meta({ id: 'BoardCard' });
+export type BoardCard = z.infer<typeof BoardCard>;
+
+export const Board = z.object({ cards: z.array(BoardCard), asOf: Instant }).meta({ id: 'Board' });
+export type Board = z.infer<typeof Board>;
+export const BoardQuery = z.object({ collected: z.stringbool().default(false) });
+
+/** What a server-sent event of `/api/v1/events` carries: which record changed; the reader fetches it anew. */
+export const ChangeEvent = z
+  .object({ noun: z.string(), id: Id, visitId: Id.nullable() })
+  .meta({ id: 'ChangeEvent' });
+export type ChangeEvent = z.infer<typeof ChangeEvent>;

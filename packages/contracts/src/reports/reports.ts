@@ -1,0 +1,37 @@
+import { z } from 'zod';
+import { Id, Instant, Line } from '../basics/basics.js';
+import { PresetEvidence } from '../sign-off/sign-off.js';
+import { Units } from '../people/people.js';
+
+/** A link that lets a customer read one visit's report, and nothing else. The address is shown once. */
+export const ReportLink = z
+  .object({
+    id: Id,
+    visitId: Id,
+    createdAt: Instant,
+    revokedAt: Instant.nullable(),
+    openedCount: z.number().int(),
+  })
+  .meta({ id: 'ReportLink' });
+export type ReportLink = z.infer<typeof ReportLink>;
+export const ReportLinkMade = ReportLink.extend({ url: z.string() }).meta({ id: 'ReportLinkMade' });
+export const ReportLinkList = z.object({ items: z.array(ReportLink) }).meta({ id: 'ReportLinkList' });
+
+/** What the customer reads. */
+export const Report = z
+  .object({
+    workshopName: Line,
+    units: Units,
+    visitNumber: z.number().int(),
+    plate: Line,
+    model: Line,
+    presets: z.array(PresetEvidence),
+    cautions: z.array(z.string()),
+    signedName: Line,
+    signedAt: Instant,
+    sealSha256: z.string(),
+    sealHolds: z.boolean(),
+  })
+  .meta({ id: 'Report' });
+export type Report = z.infer<typeof Report>;
+export const ReportParams = z.object({ token: z.string().min(20).max(100) });

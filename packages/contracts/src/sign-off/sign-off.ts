@@ -1,0 +1,75 @@
+import { z } from 'zod';
+import { Id, Instant, Line, Note } from '../basics/basics.js';
+
+export const signOffKeys = [
+  'presets-stored-in-controller',
+  'over-boost-cut-back-in-place',
+  'lines-and-clamps-seen',
+  'no-fault-lamps',
+  'fluids-and-leaks-seen',
+  'road-equipment-as-it-came',
+  'customer-told-how-to-use-it',
+] as const;
+export const SignOffKey = z.enum(signOffKeys);
+
+export const SignOffItem = z
+  .object({ key: SignOffKey, question: z.string(), done: z.boolean(), note: Note })
+  .meta({ id: 'SignOffItem' });
+
+/** What the data say of one preset, filled in by the book and not by hand. */
+export const PresetEvidence = z
+  .object({
+    presetId: Id,
+    revision: z.number().int(),
+    name: Line,
+    slot: z.number().int(),
+    kind: z.enum(['standing', 'timed-override']),
+    holdSeconds: z.number().nullable(),
+    purpose: Note,
+    targetKpa: z.number().nullable(),
+    toleranceKpa: z.number(),
+    ceilingKpa: z.number().nullable(),
+    dutyPct: z.number().nullable(),
+    gateHoldPct: z.number().nullable(),
+    accepted: z.boolean(),
+    usablePullCount: z.number().int(),
+    /** Mean and range of the recorded peaks at the accepted duty. */
+    meanPeakKpa: z.number().nullable(),
+    lowestPeakKpa: z.number().nullable(),
+    highestPeakKpa: z.number().nullable(),
+    provingPullNumbers: z.array(z.number().int()),
+    ceilingKept: z.boolean(),
+    heatSoakedPull: z.boolean(),
+    /** Why it cannot be signed off yet; empty when it can. */
+    missing: z.array(z.string()),
+  })
+  .meta({ id: 'PresetEvidence' });
+export type PresetEvidence = z.infer<typeof PresetEvidence>;
+
+export const SignOff = z
+  .object({
+    visitId: Id,
+    state: z.enum(['open', 'sealed']),
+    items: z.array(SignOffItem),
+    presets: z.array(PresetEvidence),
+    signedName: Line.nullable(),
+    signedBy: Line.nullable(),
+    signedAt: Instant.nullable(),
+    /** SHA-256 over the canonical JSON (RFC 8785) of what the sign-off covers. */
+    sealSha256: z.string().nullable(),
+    /** Whether the seal still matches the stored text. */
+    sealHolds: z.boolean().nullable(),
+  })
+  .meta({ id: 'SignOff' });
+export type SignOff = z.infer<typeof SignOff>;
+
+export const SignOffNew = z
+  .object({
+    items: z
+      .array(z.object({ key: SignOffKey, done: z.boolean(), note: Note.default('') }))
+      .max(signOffKeys.length),
+    presetIds: z.array(Id).min(1).max(20),
+    signedName: Line,
+  })
+  .meta({ id: 'SignOffNew' });
+export type SignOffNew = z.infer<typeof SignOffNew>;
