@@ -34,3 +34,9 @@ export class TooFewPointsError extends ArgumentError {}
 
 /** A series that must rise strictly does not. */
 export class NotStrictlyIncreasingError extends ArgumentError {}
+
+/** A unit that the table of its quantity does not have. */
+export class UnknownUnitError extends ArgumentError {}
+
+/** Text from a person that cannot be read as a number; `allowed` says in plain words why. */
+export class NotANumberTextError extends ArgumentError {}

@@ -1,1 +1,2 @@
-export {};
+export * from './errors.js';
+export * from './units/index.js';

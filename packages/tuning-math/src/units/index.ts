@@ -1,0 +1,16 @@
+export { absoluteKpa } from './absolute-kpa.js';
+export { convertPressure } from './convert-pressure.js';
+export { convertQuantity, type QuantityConversion } from './convert-quantity.js';
+export { convertTemperature, TEMPERATURE_UNITS, type TemperatureUnit } from './convert-temperature.js';
+export { formatNumber } from './format-number.js';
+export { formatPressure, type FormatOptions } from './format-pressure.js';
+export { formatTemperature } from './format-temperature.js';
+export { gaugeKpa } from './gauge-kpa.js';
+export { parseNumber } from './parse-number.js';
+export { parsePressure } from './parse-pressure.js';
+export { parseTemperature } from './parse-temperature.js';
+export type { AbsoluteKpa, GaugeKpa } from './pressure-kinds.js';
+export { PRESSURE_UNITS, type PressureUnit } from './pressure-units.js';
+export { QUANTITY_UNITS, type Quantity, type QuantityUnit } from './quantity-units.js';
+export { toAbsoluteKpa } from './to-absolute-kpa.js';
+export { toGaugeKpa } from './to-gauge-kpa.js';
