@@ -1,2 +1,3 @@
 export * from './errors.js';
 export * from './units/index.js';
+export * from './duty/index.js';

@@ -1,0 +1,14 @@
+export type {
+  BoostGoal,
+  DutyAction,
+  DutyAdvice,
+  DutyAdviceRequest,
+  DutyController,
+  DutyCurvePoint,
+  DutyPull,
+  DutyReason,
+  DutyReasonCode,
+  EarlierCar,
+  EarlierCarReliance,
+  PeakPrediction,
+} from './duty-advice-types.js';
