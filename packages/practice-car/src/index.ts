@@ -1,1 +1,1 @@
-export {};
+export * from './random/index.js';
