@@ -1,0 +1,19 @@
+// npm test: sets up and runs everything, PostgreSQL and a real browser included.
+import { build } from './steps/build.mjs';
+import { checkNode } from './steps/check-node.mjs';
+import { checks } from './steps/checks.mjs';
+import { ensureChromium } from './steps/ensure-chromium.mjs';
+import { install } from './steps/install.mjs';
+import { Tally } from './steps/tally.mjs';
+
+checkNode();
+await install();
+await build();
+const chromium = await ensureChromium();
+const tally = new Tally();
+await checks(tally);
+await tally.tests('PostgreSQL', ['--config', 'tests/postgres/vitest.config.ts']);
+await tally.tests('real browser', ['--config', 'tests/browser/vitest.config.ts'], {
+  env: { CHROMIUM_PATH: chromium },
+});
+tally.finish();
