@@ -1,0 +1,15 @@
+import { defineConfig } from 'vitest/config';
+
+const conditions = ['pullbook-source', 'module', 'node', 'import', 'default'];
+
+export default defineConfig({
+  resolve: { conditions },
+  ssr: { resolve: { conditions, externalConditions: ['pullbook-source'] } },
+  test: {
+    include: ['tests/browser/**/*.test.ts'],
+    root: new URL('../..', import.meta.url).pathname,
+    fileParallelism: false,
+    testTimeout: 240_000,
+    hookTimeout: 120_000,
+  },
+});
