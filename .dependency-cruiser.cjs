@@ -4,7 +4,10 @@ const only = (name, from, allowed) => ({
   severity: 'error',
   comment: `${from} may point only at: ${allowed || 'nothing of ours'}`,
   from: { path: from },
-  to: { path: '^(apps|packages|tests|prisma)/', pathNot: `^(${allowed ? allowed + '|' : ''}${from.slice(1)})` },
+  to: {
+    path: '^(apps|packages|tests|prisma)/',
+    pathNot: `^(${allowed ? allowed + '|' : ''}${from.slice(1)})`,
+  },
 });
 module.exports = {
   forbidden: [
