@@ -16,6 +16,8 @@ export default tseslint.config(
       'packages/database/src/generated/**',
       'coverage/**',
       'data/**',
+      '.cache/**',
+      '.npm/**',
     ],
   },
   {
