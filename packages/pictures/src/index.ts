@@ -1,1 +1,4 @@
-export {};
+export * from './figures/index.js';
+export * from './strip/index.js';
+export * from './chart/index.js';
+export { NotDrawableError } from './errors.js';

@@ -1,0 +1,1 @@
+export type { ChartCurvePoint, ChartFigures, ChartPull, ChartSize } from './chart-figures.js';

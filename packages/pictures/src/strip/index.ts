@@ -1,0 +1,1 @@
+export type { StripFigures, StripPull, StripSize } from './strip-figures.js';
