@@ -1,3 +1,4 @@
 export * from './errors.js';
 export * from './units/index.js';
 export * from './duty/index.js';
+export * from './log/index.js';

@@ -1,0 +1,22 @@
+import type { ChannelRecipe } from './channel-recipe.js';
+import type { PullSettings } from './pull-settings.js';
+
+/** What is known beside the file. Everything may be left out or null: then it is taken from the log, or said to be unknown. */
+export interface LogOptions {
+  /** Target peak of the preset, kPa gauge: onset speed refers to it. */
+  readonly targetKpa?: number | null;
+  /** Air pressure of the place, kPa absolute: turns absolute manifold pressure into boost. */
+  readonly barometricAbsKpa?: number | null;
+  /** Full scale of the boost sensor, kPa gauge. */
+  readonly sensorFullScaleKpa?: number | null;
+  readonly revLimitRpm?: number | null;
+  /** Ratios of the gears, first gear first. */
+  readonly gearRatios?: readonly number[];
+  readonly finalDriveRatio?: number | null;
+  readonly tyreRollingCircumferenceM?: number | null;
+  /** Rows a second where the file has no time column. */
+  readonly sampleRateHz?: number | null;
+  readonly recipe?: ChannelRecipe | null;
+  /** Changes to DEFAULT_PULL_SETTINGS. */
+  readonly settings?: Partial<PullSettings>;
+}

@@ -1,0 +1,49 @@
+import type { ChannelQuantity } from './channel-quantities.js';
+import type { LogNotice } from './log-analysis.js';
+
+/** How sure the recognition is: told by the recipe or by a printed unit; or guessed, to be confirmed. */
+export type RecognitionBasis = 'recipe' | 'name-and-unit' | 'name-and-values' | 'none';
+
+/** One column of the file, as it was understood. */
+export interface LogChannel {
+  readonly header: string;
+  readonly quantity: ChannelQuantity;
+  /** Unit in the file, for example `psi`; the samples inside are in the base unit of the quantity. */
+  readonly unit: string;
+  /** Position in the file, from 0. */
+  readonly column: number;
+  readonly basis: RecognitionBasis;
+  /** False where quantity or unit is a guess that a person should confirm before trusting the figures. */
+  readonly certain: boolean;
+  readonly sampleCount: number;
+  readonly missingCount: number;
+  /** Lowest and highest sample, in the file's unit; null for a column without numbers. */
+  readonly lowest: number | null;
+  readonly highest: number | null;
+}
+
+/** How the file was written, as it was found. */
+export interface LogLayout {
+  readonly encoding: 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252';
+  readonly delimiter: ',' | ';' | '\t' | '|' | ' ';
+  readonly decimalMark: '.' | ',';
+  /** Lines before the header row. */
+  readonly preambleLineCount: number;
+  readonly hasHeader: boolean;
+  readonly hasUnitRow: boolean;
+}
+
+/**
+ * The samples of one log, column by column, in base units (kPa gauge for boost, s, r/min, km/h, %, °C).
+ * NaN marks 'no sample here'. All columns have the length of `timeS`, which rises strictly.
+ */
+export interface LogSamples {
+  readonly channels: readonly LogChannel[];
+  readonly layout: LogLayout;
+  readonly timeS: Float64Array;
+  readonly columns: ReadonlyMap<ChannelQuantity, Float32Array>;
+  /** Samples a second, from the median interval; null for fewer than two rows. */
+  readonly sampleRateHz: number | null;
+  readonly rowCount: number;
+  readonly warnings: readonly LogNotice[];
+}

@@ -1,0 +1,46 @@
+/** Thresholds and filter of the analysis. A workshop may change them; they are recorded with each result. */
+export interface PullSettings {
+  /** Share of full throttle from which the engine counts as fully loaded, %. */
+  readonly fullThrottlePct: number;
+  /** A shorter lift inside a pull makes it 'lifted'; a longer one ends it, s. */
+  readonly liftS: number;
+  /** Speed range that a usable pull covers at least, r/min. */
+  readonly leastSpanRpm: number;
+  readonly leastDurationS: number;
+  /** Boost that a stretch of full load must reach to count as a pull, kPa gauge. */
+  readonly leastBoostKpa: number;
+  /** Gears that a pull is trusted in. */
+  readonly trustedGears: readonly number[];
+  /** Hampel identifier: half window, s, and how many scaled MADs make a spike. */
+  readonly hampelHalfWindowS: number;
+  readonly hampelThreshold: number;
+  /** Local quadratic smoothing (Savitzky-Golay on an even grid): whole window, s, and fewest samples in it. */
+  readonly smoothWindowS: number;
+  readonly smoothLeastSamples: number;
+  /** Boost counts as settled within this share of the settled mean, %. */
+  readonly settledBandPct: number;
+  /** Samples that the rise from 10 % to 90 % must hold for its peak to be trusted. */
+  readonly leastRiseSamples: number;
+  /** Wheel slip from which a pull counts as slipped, %. */
+  readonly slipPct: number;
+  /** Lambda above which full load counts as lean. */
+  readonly leanLambda: number;
+}
+
+/** Settings that a new workshop starts with: common practice, no source, except the filter (see docs/tuning/logs.md). */
+export const DEFAULT_PULL_SETTINGS: PullSettings = {
+  fullThrottlePct: 90,
+  liftS: 0.8,
+  leastSpanRpm: 1500,
+  leastDurationS: 1.5,
+  leastBoostKpa: 20,
+  trustedGears: [3, 4],
+  hampelHalfWindowS: 0.08,
+  hampelThreshold: 4,
+  smoothWindowS: 0.25,
+  smoothLeastSamples: 5,
+  settledBandPct: 3,
+  leastRiseSamples: 4,
+  slipPct: 5,
+  leanLambda: 0.95,
+};
