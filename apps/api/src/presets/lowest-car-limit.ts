@@ -1,0 +1,32 @@
+import type { CarLimits } from '@pullbook/contracts';
+
+/** The limit of a car that binds first. */
+export interface BindingLimit {
+  /** In the words of the workshop: 'over-boost cut', 'sensor full scale', ... */
+  readonly name: string;
+  readonly limitKpa: number;
+}
+
+const limitNames: Readonly<Record<keyof CarLimits, string>> = {
+  overBoostCutKpa: 'over-boost cut',
+  sensorFullScaleKpa: "sensor's full scale",
+  actuatorKpa: "actuator's limit",
+  turboKpa: "turbo's limit",
+  engineKpa: "engine's limit",
+};
+
+/**
+ * The lowest known limit of a car and which one it is; null where none is known. Of equal ones the first in the
+ * order of the record binds.
+ *
+ * @param limits kPa gauge, null where not known
+ */
+export function lowestCarLimit(limits: CarLimits): BindingLimit | null {
+  let lowest: BindingLimit | null = null;
+  for (const key of Object.keys(limitNames) as (keyof CarLimits)[]) {
+    const limitKpa = limits[key];
+    if (limitKpa === null || (lowest !== null && limitKpa >= lowest.limitKpa)) continue;
+    lowest = { name: limitNames[key], limitKpa };
+  }
+  return lowest;
+}
