@@ -2,3 +2,4 @@ export * from './errors.js';
 export * from './units/index.js';
 export * from './duty/index.js';
 export * from './log/index.js';
+export * from './numerics/index.js';

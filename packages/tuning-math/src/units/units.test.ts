@@ -27,6 +27,8 @@ import {
   type PressureUnit,
 } from './index.js';
 
+fc.configureGlobal({ seed: 20261125 });
+
 const units = Object.keys(PRESSURE_UNITS) as PressureUnit[];
 const anyUnit = fc.constantFrom(...units);
 const anyPressure = fc.double({ min: -1e6, max: 1e6, noNaN: true });
