@@ -3,3 +3,4 @@ export * from './units/index.js';
 export * from './duty/index.js';
 export * from './log/index.js';
 export * from './numerics/index.js';
+export * from './air/index.js';
