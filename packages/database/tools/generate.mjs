@@ -19,7 +19,9 @@ const stampOf = (kind) => path.join(outputOf(kind), '.made-from');
 function fingerprint(kind) {
   const hash = createHash('sha256').update(require('prisma/package.json').version);
   for (const folder of [models, path.join(prismaFolder, kind)]) {
-    const names = readdirSync(folder).filter((name) => name.endsWith('.prisma') || name === 'prisma.config.ts');
+    const names = readdirSync(folder).filter(
+      (name) => name.endsWith('.prisma') || name === 'prisma.config.ts',
+    );
     for (const name of names.sort()) hash.update(name).update(readFileSync(path.join(folder, name)));
   }
   return hash.digest('hex');
@@ -41,9 +43,16 @@ function runPrisma(kind) {
   const prisma = path.join(path.dirname(require.resolve('prisma/package.json')), 'build/index.js');
   const config = path.join(prismaFolder, kind, 'prisma.config.ts');
   // Generating needs no schema engine, but Prisma looks for one and would try to download it: any file that exists will do.
-  const env = { ...process.env, PRISMA_SCHEMA_ENGINE_BINARY: process.execPath, PRISMA_HIDE_UPDATE_MESSAGE: '1' };
+  const env = {
+    ...process.env,
+    PRISMA_SCHEMA_ENGINE_BINARY: process.execPath,
+    PRISMA_HIDE_UPDATE_MESSAGE: '1',
+  };
   return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [prisma, 'generate', '--no-hints', '--config', config], { cwd: root, env });
+    const child = spawn(process.execPath, [prisma, 'generate', '--no-hints', '--config', config], {
+      cwd: root,
+      env,
+    });
     let said = '';
     child.stdout.on('data', (text) => (said += text));
     child.stderr.on('data', (text) => (said += text));
@@ -61,4 +70,6 @@ for (const kind of stale) {
 }
 await Promise.all(stale.map(runPrisma));
 for (const kind of stale) writeFileSync(stampOf(kind), fingerprint(kind));
-console.log(stale.length === 0 ? 'database clients are up to date' : `database clients made: ${stale.join(', ')}`);
+console.log(
+  stale.length === 0 ? 'database clients are up to date' : `database clients made: ${stale.join(', ')}`,
+);
