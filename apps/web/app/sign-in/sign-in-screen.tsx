@@ -1,0 +1,30 @@
+'use client';
+
+import { useState } from 'react';
+import { Skeleton } from '../../components/marks/marks';
+import { ProblemNote } from '../../components/marks/problem-note';
+import { useSetup } from '../../queries/people/use-setup';
+import { FirstOwnerForm } from './first-owner-form';
+import { SignInForm } from './sign-in-form';
+import styles from './sign-in.module.css';
+
+/** Who are you? Or, in a fresh installation: who is the first owner? */
+export function SignInScreen() {
+  const setup = useSetup();
+  const [email, setEmail] = useState('');
+  const needsOwner = setup.data?.needsFirstOwner === true && email === '';
+  return (
+    <main className={styles.page}>
+      <header className={styles.head}>
+        <p className={styles.mark}>Pullbook</p>
+        <p className="soft">The book in which a tuning workshop plans, records and proves every full-load pull.</p>
+      </header>
+      {setup.isPending ? <Skeleton lines={5} /> : null}
+      <ProblemNote error={setup.error} onRetry={() => void setup.refetch()} />
+      {needsOwner ? <FirstOwnerForm onDone={setEmail} /> : null}
+      {setup.data !== undefined && !needsOwner ? (
+        <SignInForm key={email} email={email} demo={setup.data.demo} />
+      ) : null}
+    </main>
+  );
+}

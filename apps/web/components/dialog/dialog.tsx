@@ -1,0 +1,42 @@
+'use client';
+
+import { useEffect, useId, useRef, type ReactNode } from 'react';
+import styles from './dialog.module.css';
+
+interface DialogProps {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly wide?: boolean;
+  readonly children: ReactNode;
+}
+
+/** A sheet over the screen; the browser keeps the focus inside, Escape and the cross close it. */
+export function Dialog({ title, onClose, wide = false, children }: DialogProps) {
+  const place = useRef<HTMLDialogElement>(null);
+  const titleId = useId();
+  useEffect(() => {
+    const dialog = place.current;
+    if (dialog === null || dialog.open) return undefined;
+    dialog.showModal();
+    return () => dialog.close();
+  }, []);
+  return (
+    <dialog
+      ref={place}
+      className={`${styles.dialog} ${wide ? styles.wide : ''}`}
+      aria-labelledby={titleId}
+      onCancel={(event) => {
+        event.preventDefault();
+        onClose();
+      }}
+    >
+      <header className={styles.head}>
+        <h2 id={titleId}>{title}</h2>
+        <button type="button" aria-label="Close" onClick={onClose}>
+          ×
+        </button>
+      </header>
+      <div className={styles.body}>{children}</div>
+    </dialog>
+  );
+}

@@ -1,0 +1,38 @@
+'use client';
+
+import { ProblemError } from '../../client/problem-error';
+import { Button } from '../button/button';
+import { Mind } from './marks';
+
+interface ProblemNoteProps {
+  readonly error: Error | null;
+  readonly onRetry?: (() => void) | undefined;
+  readonly title?: string;
+}
+
+/** What went wrong, in the server's words, the named fields below it, and a way on. */
+export function ProblemNote({ error, onRetry, title }: ProblemNoteProps) {
+  if (error === null) return null;
+  const fields = error instanceof ProblemError ? error.fields : [];
+  return (
+    <div role="alert">
+      <Mind {...(title === undefined ? {} : { title })}>
+        <p>{error.message}</p>
+        {fields.length === 0 ? null : (
+          <ul>
+            {fields.map((one) => (
+              <li key={`${one.field}${one.message}`}>
+                <b>{one.field}</b>: {one.message}
+              </li>
+            ))}
+          </ul>
+        )}
+        {onRetry === undefined ? null : (
+          <p>
+            <Button onClick={onRetry}>Try again</Button>
+          </p>
+        )}
+      </Mind>
+    </div>
+  );
+}

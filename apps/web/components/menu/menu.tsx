@@ -1,0 +1,67 @@
+'use client';
+
+import { useEffect, useRef, useState, type KeyboardEvent, type ReactNode } from 'react';
+import styles from './menu.module.css';
+
+interface MenuProps {
+  /** What the button says; `name` is its full name where the picture or word alone is not enough. */
+  readonly label: ReactNode;
+  readonly name: string;
+  readonly compact?: boolean;
+  /** The list; it gets `close` so that a choice can close it. */
+  readonly children: (close: () => void) => ReactNode;
+}
+
+const steps: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowUp: -1 };
+
+/** A button that opens a short list; arrows walk it, Escape closes it and gives the focus back. */
+export function Menu({ label, name, compact = false, children }: MenuProps) {
+  const [isOpen, setOpen] = useState(false);
+  const place = useRef<HTMLDivElement>(null);
+  const opener = useRef<HTMLButtonElement>(null);
+  const close = () => {
+    setOpen(false);
+    opener.current?.focus();
+  };
+  useEffect(() => {
+    if (!isOpen) return undefined;
+    place.current?.querySelector<HTMLElement>('[data-list] :is(button, a, select)')?.focus();
+    const leave = (event: Event) => {
+      if (event.target instanceof Node && place.current?.contains(event.target) !== true) setOpen(false);
+    };
+    document.addEventListener('pointerdown', leave);
+    document.addEventListener('focusin', leave);
+    return () => {
+      document.removeEventListener('pointerdown', leave);
+      document.removeEventListener('focusin', leave);
+    };
+  }, [isOpen]);
+  const walk = (event: KeyboardEvent) => {
+    if (event.key === 'Escape') close();
+    const step = steps[event.key];
+    if (step === undefined) return;
+    event.preventDefault();
+    const stops = [...(place.current?.querySelectorAll<HTMLElement>('[data-list] :is(button, a)') ?? [])];
+    const at = stops.findIndex((one) => one === document.activeElement);
+    stops[(at + step + stops.length) % stops.length]?.focus();
+  };
+  return (
+    <div className={styles.menu} ref={place} onKeyDown={isOpen ? walk : undefined}>
+      <button
+        type="button"
+        ref={opener}
+        className={`${styles.opener} ${compact ? styles.compact : ''}`}
+        aria-expanded={isOpen}
+        aria-label={name}
+        onClick={() => setOpen((open) => !open)}
+      >
+        {label}
+      </button>
+      {isOpen ? (
+        <div className={styles.list} data-list="">
+          {children(close)}
+        </div>
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,63 @@
+'use client';
+
+import { createContext, useCallback, useContext, useMemo, useRef, useState, type ReactNode } from 'react';
+import styles from './notices.module.css';
+
+interface Notice {
+  readonly id: number;
+  readonly text: string;
+  readonly kind: 'done' | 'mind';
+}
+
+interface Notices {
+  /** Tells something that went well; goes by itself. */
+  readonly done: (text: string) => void;
+  /** Tells something to mind; stays until closed. */
+  readonly mind: (text: string) => void;
+}
+
+const NoticesContext = createContext<Notices | null>(null);
+const doneStaysMs = 6_000;
+
+/** Short messages at the edge of the screen, read out by screen readers, never over the keypad. */
+export function NoticesProvider({ children }: Readonly<{ children: ReactNode }>) {
+  const [notices, setNotices] = useState<readonly Notice[]>([]);
+  const lastId = useRef(0);
+  const close = useCallback((id: number) => setNotices((all) => all.filter((one) => one.id !== id)), []);
+  const add = useCallback(
+    (kind: Notice['kind'], text: string) => {
+      lastId.current += 1;
+      const id = lastId.current;
+      setNotices((all) => [...all.filter((one) => one.text !== text), { id, kind, text }].slice(-3));
+      if (kind === 'done') setTimeout(() => close(id), doneStaysMs);
+    },
+    [close],
+  );
+  const value = useMemo<Notices>(
+    () => ({ done: (text) => add('done', text), mind: (text) => add('mind', text) }),
+    [add],
+  );
+  return (
+    <NoticesContext value={value}>
+      {children}
+      <div className={styles.place} role="log" aria-live="polite" aria-label="Notices">
+        {notices.map((notice) => (
+          <div key={notice.id} className={`${styles.notice} ${styles[notice.kind]}`}>
+            <span aria-hidden="true">{notice.kind === 'done' ? '✓' : '!'}</span>
+            <p>{notice.text}</p>
+            <button type="button" aria-label="Close notice" onClick={() => close(notice.id)}>
+              ×
+            </button>
+          </div>
+        ))}
+      </div>
+    </NoticesContext>
+  );
+}
+
+/** @throws Error outside of NoticesProvider: a fault of ours, not of a person */
+export function useNotices(): Notices {
+  const notices = useContext(NoticesContext);
+  if (notices === null) throw new Error('useNotices needs NoticesProvider around it');
+  return notices;
+}

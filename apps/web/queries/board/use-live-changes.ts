@@ -1,0 +1,62 @@
+'use client';
+
+import { ChangeEvent } from '@pullbook/contracts';
+import { useQueryClient } from '@tanstack/react-query';
+import { useEffect, useState } from 'react';
+
+/** Which answers may have changed when a record of this noun did. */
+const staleRoots: Readonly<Record<string, readonly string[]>> = {
+  customer: ['customers', 'cars', 'visits', 'board'],
+  car: ['cars', 'visits', 'board', 'next-pull'],
+  controller: ['controllers', 'cars', 'next-pull'],
+  preset: ['presets', 'board', 'next-pull', 'sign-off'],
+  visit: ['visits', 'board', 'sign-off'],
+  'tuning-session': ['tuning-sessions', 'board', 'next-pull'],
+  pull: ['pulls', 'presets', 'board', 'next-pull', 'sign-off'],
+  log: ['logs'],
+  'sign-off': ['sign-off', 'visits', 'presets', 'board'],
+  report: ['report-links', 'board'],
+  member: ['team', 'me'],
+  workshop: ['workshop', 'me', 'next-pull'],
+};
+
+/** Keeps the screen in step with other devices, over server-sent events; tells whether the line stands. */
+export function useLiveChanges(): boolean {
+  const client = useQueryClient();
+  const [isLive, setLive] = useState(true);
+  useEffect(() => {
+    const source = new EventSource('/api/v1/events');
+    let hadBreak = false;
+    source.onopen = () => {
+      setLive(true);
+      if (hadBreak) void client.invalidateQueries();
+      hadBreak = false;
+    };
+    source.onerror = () => {
+      hadBreak = true;
+      setLive(false);
+    };
+    const listen = (event: MessageEvent<string>) => {
+      for (const root of rootsOf(event.data)) void client.invalidateQueries({ queryKey: root === '' ? [] : [root] });
+    };
+    source.onmessage = listen;
+    source.addEventListener('change', listen);
+    return () => source.close();
+  }, [client]);
+  return isLive;
+}
+
+/** The query roots that an event makes stale; all of them for a noun that this page does not know yet. */
+export function rootsOf(data: string): readonly string[] {
+  const parsed = ChangeEvent.safeParse(parseJson(data));
+  if (!parsed.success) return [];
+  return staleRoots[parsed.data.noun.replace(/s$/, '')] ?? [''];
+}
+
+function parseJson(text: string): unknown {
+  try {
+    return JSON.parse(text) as unknown;
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,45 @@
+import { Controller, pageOf, type ControllerNew } from '@pullbook/contracts';
+import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useIntentKey } from '../../client/intent-key';
+import { get, send } from '../../client/request';
+
+const ControllerPage = pageOf(Controller);
+
+export const controllersQueryOptions = () =>
+  queryOptions({
+    queryKey: ['controllers'],
+    queryFn: async ({ signal }) => (await get('/controllers?limit=200', ControllerPage, signal)).items,
+  });
+
+/** The kinds of controller that this workshop has described. */
+export const useControllers = () => useQuery(controllersQueryOptions());
+
+export function useCreateController() {
+  const client = useQueryClient();
+  const intent = useIntentKey();
+  return useMutation({
+    mutationFn: (input: ControllerNew) =>
+      send('POST', '/controllers', Controller, { body: input, idempotencyKey: intent.keyFor(input) }),
+    onSuccess: () => intent.done(),
+    onSettled: () => client.invalidateQueries({ queryKey: controllersQueryOptions().queryKey }),
+  });
+}
+
+interface Change {
+  readonly id: string;
+  readonly revision: number;
+  readonly change: ControllerNew;
+}
+
+export function useChangeController() {
+  const client = useQueryClient();
+  return useMutation({
+    mutationFn: ({ id, revision, change }: Change) =>
+      send('PATCH', `/controllers/${id}`, Controller, { body: change, ifMatch: revision }),
+    onSettled: () => {
+      for (const root of ['controllers', 'cars', 'next-pull']) {
+        void client.invalidateQueries({ queryKey: [root] });
+      }
+    },
+  });
+}

@@ -1,0 +1,13 @@
+import { Setup } from '@pullbook/contracts';
+import { queryOptions, useQuery } from '@tanstack/react-query';
+import { get } from '../../client/request';
+
+export const setupQueryOptions = () =>
+  queryOptions({
+    queryKey: ['setup'],
+    queryFn: ({ signal }) => get('/setup', Setup, signal),
+    staleTime: 60_000,
+  });
+
+/** What a fresh installation still needs, and whether it is the demo. */
+export const useSetup = () => useQuery(setupQueryOptions());

@@ -1,0 +1,36 @@
+import { type FirstOwner, Me, type SignIn } from '@pullbook/contracts';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { send, sendOnly } from '../../client/request';
+import { meQueryOptions } from './use-me';
+
+/** Signs in by email and password; the server sets the cookie. */
+export function useSignIn() {
+  const client = useQueryClient();
+  return useMutation({
+    mutationFn: (input: SignIn) => send('POST', '/sign-in', Me, { body: input }),
+    onSuccess: (me) => {
+      client.clear();
+      client.setQueryData(meQueryOptions().queryKey, me);
+    },
+  });
+}
+
+/** Signs out and forgets everything that this device had read. */
+export function useSignOut() {
+  const client = useQueryClient();
+  return useMutation({
+    mutationFn: () => sendOnly('POST', '/sign-out'),
+    onSuccess: () => client.clear(),
+  });
+}
+
+/** Makes the first owner of a fresh installation, with the one-time code that the server printed. */
+export function useMakeFirstOwner() {
+  const client = useQueryClient();
+  return useMutation({
+    mutationFn: (input: (typeof FirstOwner)['_output']) => sendOnly('POST', '/setup/first-owner', { body: input }),
+    onSuccess: () => client.clear(),
+  });
+}
+
+

@@ -1,0 +1,26 @@
+import { Workshop, type WorkshopChange } from '@pullbook/contracts';
+import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { get, send } from '../../client/request';
+
+export const workshopQueryOptions = () =>
+  queryOptions({ queryKey: ['workshop'], queryFn: ({ signal }) => get('/workshop', Workshop, signal) });
+
+/** The workshop's own settings. */
+export const useWorkshop = () => useQuery(workshopQueryOptions());
+
+interface Change {
+  readonly revision: number;
+  readonly change: (typeof WorkshopChange)['_output'];
+}
+
+export function useChangeWorkshop() {
+  const client = useQueryClient();
+  return useMutation({
+    mutationFn: ({ revision, change }: Change) =>
+      send('PATCH', '/workshop', Workshop, { body: change, ifMatch: revision }),
+    onSettled: () => {
+      void client.invalidateQueries({ queryKey: workshopQueryOptions().queryKey });
+      void client.invalidateQueries({ queryKey: ['me'] });
+    },
+  });
+}

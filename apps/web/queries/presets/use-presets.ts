@@ -1,0 +1,26 @@
+import { pageOf, Preset, PresetRevision } from '@pullbook/contracts';
+import { queryOptions, useQuery } from '@tanstack/react-query';
+import { get } from '../../client/request';
+
+const PresetPage = pageOf(Preset);
+const RevisionPage = pageOf(PresetRevision);
+
+export const presetsQueryOptions = (carId: string) =>
+  queryOptions({
+    queryKey: ['presets', 'of-car', carId],
+    queryFn: async ({ signal }) => (await get(`/cars/${carId}/presets?limit=200`, PresetPage, signal)).items,
+    enabled: carId !== '',
+  });
+
+/** The presets of one car; an empty id asks for nothing. */
+export const usePresets = (carId: string) => useQuery(presetsQueryOptions(carId));
+
+export const presetRevisionsQueryOptions = (presetId: string) =>
+  queryOptions({
+    queryKey: ['presets', 'revisions', presetId],
+    queryFn: async ({ signal }) =>
+      (await get(`/presets/${presetId}/revisions?limit=200`, RevisionPage, signal)).items,
+  });
+
+/** Every revision of one preset, each as it was written. */
+export const usePresetRevisions = (presetId: string) => useQuery(presetRevisionsQueryOptions(presetId));

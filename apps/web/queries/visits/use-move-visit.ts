@@ -1,0 +1,53 @@
+import { Visit, type Board, type Stage } from '@pullbook/contracts';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useIntentKey } from '../../client/intent-key';
+import { send } from '../../client/request';
+import { useNotices } from '../../components/notices/notices';
+import { stageNames } from '../../components/stage/stage-names';
+
+export interface Move {
+  readonly visitId: string;
+  readonly plate: string;
+  readonly revision: number;
+  readonly from: Stage;
+  readonly to: Stage;
+}
+
+/** Moves a visit to another stage; the board shows it at once and puts it back, with the reason, if refused. */
+export function useMoveVisit() {
+  const client = useQueryClient();
+  const notices = useNotices();
+  const intent = useIntentKey();
+  return useMutation({
+    mutationFn: ({ visitId, revision, to }: Move) =>
+      send('POST', `/visits/${visitId}/stage`, Visit, {
+        body: { stage: to },
+        ifMatch: revision,
+        idempotencyKey: intent.keyFor({ visitId, revision, to }),
+      }),
+    onMutate: async (move) => {
+      await client.cancelQueries({ queryKey: ['board'] });
+      const before = client.getQueriesData<Board>({ queryKey: ['board'] });
+      client.setQueriesData<Board>({ queryKey: ['board'] }, (board) => board && withMoved(board, move));
+      return { before };
+    },
+    onSuccess: (_visit, move) => {
+      intent.done();
+      notices.done(`${move.plate} moved to ${stageNames[move.to]}.`);
+    },
+    onError: (error, move, held) => {
+      for (const [key, board] of held?.before ?? []) client.setQueryData(key, board);
+      notices.mind(`${move.plate} went back to ${stageNames[move.from]}. ${error.message}`);
+    },
+    onSettled: () => {
+      for (const root of ['board', 'visits']) void client.invalidateQueries({ queryKey: [root] });
+    },
+  });
+}
+
+function withMoved(board: Board, move: Move): Board {
+  const cards = board.cards.map((card) =>
+    card.visitId === move.visitId ? { ...card, stage: move.to } : card,
+  );
+  return { ...board, cards };
+}
