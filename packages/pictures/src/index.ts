@@ -1,4 +1,5 @@
 export * from './figures/index.js';
 export * from './strip/index.js';
 export * from './chart/index.js';
+export * from './svg/index.js';
 export { NotDrawableError } from './errors.js';

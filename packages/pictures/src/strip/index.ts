@@ -1,1 +1,4 @@
 export type { StripFigures, StripPull, StripSize } from './strip-figures.js';
+export { layoutPeakStrip } from './layout-peak-strip.js';
+export { describeStrip } from './describe-strip.js';
+export { stripTable } from './strip-table.js';

@@ -1,0 +1,3 @@
+export { pictureCss } from './picture-css.js';
+export { renderSvg } from './render-svg.js';
+export { shapeClass } from './shape-class.js';

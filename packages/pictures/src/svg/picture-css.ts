@@ -1,0 +1,30 @@
+/**
+ * The look of pictures on screen, by class. Colours are the house's custom properties, so that day and night follow
+ * the page: --ink, --ink-soft, --rule, --rule-strong, --sheet, --petrol, --on-petrol, --amber, --band, --hatch,
+ * --wall.
+ */
+export const pictureCss = `
+.picture{display:block;width:100%;height:auto;font-variant-numeric:tabular-nums;overflow:visible}
+.picture text{fill:var(--ink)}
+.picture-axis{stroke:var(--rule-strong);stroke-width:2}
+.picture-tick{stroke:var(--rule-strong)}
+.picture-grid{stroke:var(--rule)}
+.picture-band{fill:var(--band);stroke:var(--hatch)}
+.picture-hatch{fill:none;stroke:var(--hatch)}
+.picture-target{stroke:var(--petrol);stroke-width:1.5}
+.picture-beyond{fill:var(--wall);opacity:.12}
+.picture-wall{stroke:var(--wall);stroke-width:5}
+.picture-base{stroke:var(--ink-soft);stroke-width:2}
+.picture-next{fill:none;stroke:var(--petrol);stroke-width:2.5;stroke-dasharray:5 4}
+.picture-pull{fill:var(--petrol);stroke:var(--petrol);stroke-width:1.5}
+.picture-void{fill:var(--sheet);stroke:var(--petrol);stroke-width:1.5}
+.picture-over{fill:var(--amber);stroke:var(--amber);stroke-width:1.5}
+.picture-curve-band{fill:var(--petrol);opacity:.13}
+.picture-curve{fill:none;stroke:var(--petrol);stroke-width:2.5;stroke-linejoin:round}
+.picture-leader{stroke:var(--ink-soft)}
+.picture .picture-pull-text{fill:var(--on-petrol)}
+.picture .picture-over-text{fill:var(--sheet)}
+.picture .picture-void-text,.picture .picture-next-text{fill:var(--petrol)}
+.picture .picture-tick-text,.picture .picture-axis-text,.picture .picture-base-text{fill:var(--ink-soft)}
+.picture .picture-note-text{fill:var(--amber)}
+`.trim();
