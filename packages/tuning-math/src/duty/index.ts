@@ -12,3 +12,4 @@ export type {
   EarlierCarReliance,
   PeakPrediction,
 } from './duty-advice-types.js';
+export { adviseDuty } from './advise-duty.js';

@@ -1,0 +1,113 @@
+import type { DutyReason, DutyReasonCode, PeakPrediction } from './duty-advice-types.js';
+import type { DutyDecision } from './decide-duty.js';
+import type { DutySituation } from './duty-situation.js';
+
+/** Figures that the sentences need. */
+export interface ReasonFigures {
+  readonly situation: DutySituation;
+  readonly decision: DutyDecision;
+  readonly prediction: PeakPrediction | null;
+  readonly inside: number | null;
+  readonly provedBy: readonly number[];
+  /** Share of the advice that rests on earlier cars of the same build, 0 to 1; null where none was given. */
+  readonly earlierShare: number | null;
+}
+
+type Sentence = (words: Words) => string;
+
+/** One sentence or two for each code, with the numbers of this request. */
+const SENTENCES: Record<DutyReasonCode, Sentence> = {
+  'first-pull': (w) =>
+    `First pull: start low at ${w.duty} % duty, at most ${w.step} points above the controller's minimum. Expect ${w.range}.`,
+  'step-limit': (w) =>
+    `${w.duty} % is the largest step allowed (${w.step} points above ${w.highest} %, the highest duty pulled so far). Expect ${w.range}.`,
+  'ceiling-risk': (w) =>
+    `${w.duty} % is the highest duty whose chance of passing the ceiling of ${w.ceiling} kPa keeps to the limit of ${w.risk} %. Expect ${w.range}.`,
+  'aim-at-target': (w) =>
+    `${w.duty} % is the duty most likely to make ${w.target} kPa within ${w.tolerance} kPa. Expect ${w.range}.`,
+  'back-down': (w) =>
+    `The last pull made ${w.last} kPa at ${w.lastDuty} %: go back to ${w.duty} %, which is more likely to make ${w.target} kPa. Expect ${w.range}.`,
+  confirm: (w) =>
+    `${w.duty} % looks right for ${w.target} kPa, but only with a confidence of ${w.inside} %: one more pull confirms it or shows otherwise.`,
+  'low-reading-in-doubt': (w) =>
+    `The last pull made only ${w.last} kPa at ${w.lastDuty} %, less than the pulls before it lead one to expect. Repeat before raising duty: a false low reading would hide how near the ceiling is.`,
+  'high-reading-in-doubt': (w) =>
+    `The last pull made ${w.last} kPa at ${w.lastDuty} %, more than the pulls before it lead one to expect. Repeat before raising duty.`,
+  'learn-scatter': (w) =>
+    `A higher duty than ${w.duty} % would pass the ceiling of ${w.ceiling} kPa with a chance above ${w.risk} %, by what is known of this car. Pull ${w.duty} % again to learn how far its peaks scatter (${w.scatter} % so far).`,
+  'inside-tolerance': (w) =>
+    `${w.duty} % makes ${w.target} kPa within ${w.tolerance} kPa with a confidence of ${w.inside} %, proved by ${w.proof}.`,
+  'target-out-of-reach': (w) =>
+    `Even full duty (${w.dutyMax} %) does not make ${w.lowEdge} kPa on this car. Highest so far: ${w.best} kPa. Lower the target or look for what holds boost back.`,
+  'floor-over-target': (w) =>
+    `Even the lowest duty (${w.dutyMin} %) makes more than ${w.highEdge} kPa. A softer spring, a larger gate, or a higher target is needed; duty cannot lower boost further.`,
+  'peak-soared': (w) =>
+    `The last pull soared to ${w.last} kPa at ${w.lastDuty} %, far above what the pulls before it lead one to expect (ceiling ${w.ceiling} kPa). Stop and look for a hose off the actuator, a sticking gate or a solenoid that does not close.`,
+  'ceiling-passed-again': (w) =>
+    `The ceiling of ${w.ceiling} kPa was passed again (${w.last} kPa at ${w.lastDuty} %). Stop and find out why peaks do not follow duty.`,
+  'response-lost': (w) =>
+    `The last two pulls made far less boost than the pulls before them lead one to expect (${w.last} kPa at ${w.lastDuty} %). Stop and look for a leak, a hose off, or a gate that no longer shuts.`,
+  'no-safe-duty': (w) =>
+    `No duty keeps the chance of passing the ceiling of ${w.ceiling} kPa to the limit of ${w.risk} %, by what is known of this car. Stop: lower base boost or set a higher ceiling that the car stands.`,
+  'no-duty-in-tolerance': (w) =>
+    `${w.pulls} pulls have not found a duty that makes ${w.target} kPa within ${w.tolerance} kPa. Stop: the response may fall between two settings, or drift.`,
+  'scatter-too-wide': (w) =>
+    `Peaks scatter by ${w.scatter} % from pull to pull, too much for a tolerance of ${w.tolerance} kPa to be proved. Find the cause of the scatter or widen the tolerance.`,
+  'heat-soak': () =>
+    `The car is soaking with heat, which may move its peaks by up to 4 %; the range allows for it. Prove the preset with a hot pull too.`,
+  'leans-on-earlier-cars': (w) =>
+    `Leans on ${w.earlierCars} earlier ${w.earlierCars === '1' ? 'car' : 'cars'} of this build (${w.earlierShare} % of the advice). Step and ceiling rules are those of this car alone.`,
+};
+
+/** The reason that decided, then what adds to it. */
+export function dutyReasons(figures: ReasonFigures): DutyReason[] {
+  const words = wordsOf(figures);
+  const codes: DutyReasonCode[] = [figures.decision.code];
+  if (figures.decision.action !== 'stop' && figures.situation.pulls.nextHeat > 0.5) codes.push('heat-soak');
+  if (figures.earlierShare !== null) codes.push('leans-on-earlier-cars');
+  return codes.map((code) => ({ code, text: SENTENCES[code](words) }));
+}
+
+type Words = ReturnType<typeof requestWords> & ReturnType<typeof foundWords>;
+
+function wordsOf(figures: ReasonFigures): Words {
+  return { ...requestWords(figures.situation), ...foundWords(figures) };
+}
+
+function requestWords({ request, riskLimit, stepLimit, posterior }: DutySituation) {
+  const { targetKpa, toleranceKpa, ceilingKpa } = request.goal;
+  const last = request.pulls[request.pulls.length - 1];
+  return {
+    target: short(targetKpa),
+    tolerance: short(toleranceKpa),
+    ceiling: short(ceilingKpa),
+    lowEdge: short(targetKpa - toleranceKpa),
+    highEdge: short(targetKpa + toleranceKpa),
+    dutyMin: short(request.controller.dutyMin),
+    dutyMax: short(request.controller.dutyMax),
+    step: short(stepLimit),
+    risk: short(100 * riskLimit),
+    highest: short(Math.max(request.controller.dutyMin, ...request.pulls.map(({ duty }) => duty))),
+    best: short(Math.max(0, ...request.pulls.map(({ peakKpa }) => peakKpa))),
+    last: last ? short(last.peakKpa) : '',
+    lastDuty: last ? short(last.duty) : '',
+    pulls: String(request.pulls.length),
+    scatter: short(100 * posterior.scatter),
+    earlierCars: String(request.earlierCars?.length ?? 0),
+  };
+}
+
+function foundWords({ decision, prediction, inside, provedBy, earlierShare }: ReasonFigures) {
+  return {
+    duty: decision.duty === null ? '' : short(decision.duty),
+    inside: inside === null ? '' : short(Math.floor(1000 * inside) / 10),
+    range: prediction ? `${short(prediction.lowKpa)} to ${short(prediction.highKpa)} kPa` : '',
+    proof: `${provedBy.length === 1 ? 'pull' : 'pulls'} ${provedBy.map((index) => index + 1).join(', ')}`,
+    earlierShare: earlierShare === null ? '' : String(Math.round(100 * earlierShare)),
+  };
+}
+
+/** At most one digit after the point, none where it would be 0. */
+function short(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}

@@ -1,0 +1,60 @@
+import { DEFAULT_RISK_LIMIT, DEFAULT_STEP_LIMIT } from './check-duty-request.js';
+import type { DutyAdviceRequest } from './duty-advice-types.js';
+import { dutyGrid } from './duty-grid.js';
+import { chanceMeanBelow, chancePeakAbove, predictPeak, type PeakMixture } from './predict-peak.js';
+import { responsePosterior, type ResponsePosterior } from './response-posterior.js';
+import { scalePulls, type ScaledPulls } from './scaled-pulls.js';
+import { thinPosterior } from './thin-posterior.js';
+
+/** Explanations kept for sums over the whole duty range. */
+const THIN_COUNT = 300;
+
+/** A request, what its pulls say, and the questions that the decision asks of both. */
+export interface DutySituation {
+  readonly request: DutyAdviceRequest;
+  readonly stepLimit: number;
+  readonly riskLimit: number;
+  readonly grid: readonly number[];
+  readonly pulls: ScaledPulls;
+  readonly posterior: ResponsePosterior;
+  /** The same from this car's pulls alone; the risk is judged by the worse of the two. */
+  readonly alone: ResponsePosterior;
+  readonly thin: ResponsePosterior;
+  /** Logs of peak over target. */
+  readonly levels: { readonly low: number; readonly high: number; readonly ceiling: number };
+}
+
+/** Brings a checked request into units of the target and works out the posterior. */
+export function dutySituation(request: DutyAdviceRequest, logPrior?: Float64Array): DutySituation {
+  const pulls = scalePulls(request.pulls, request);
+  const alone = responsePosterior(pulls);
+  const posterior = logPrior ? responsePosterior(pulls, logPrior) : alone;
+  const { targetKpa, toleranceKpa, ceilingKpa } = request.goal;
+  return {
+    request,
+    stepLimit: request.stepLimit ?? DEFAULT_STEP_LIMIT,
+    riskLimit: request.riskLimit ?? DEFAULT_RISK_LIMIT,
+    grid: dutyGrid(request.controller),
+    pulls,
+    posterior,
+    alone,
+    thin: thinPosterior(posterior, THIN_COUNT),
+    levels: {
+      low: Math.log1p(-toleranceKpa / targetKpa),
+      high: Math.log1p(toleranceKpa / targetKpa),
+      ceiling: Math.log(ceilingKpa / targetKpa),
+    },
+  };
+}
+
+/** Chance that the next peak at this duty passes the ceiling; with earlier cars, the worse of with and without. */
+export function chanceOverCeiling({ posterior, alone, levels }: DutySituation, duty: number): number {
+  const own = chancePeakAbove(predictPeak(alone, duty), levels.ceiling);
+  if (posterior === alone) return own;
+  return Math.max(own, chancePeakAbove(predictPeak(posterior, duty), levels.ceiling));
+}
+
+/** Chance that a mixture's mean is inside the tolerance. */
+export function chanceInside(mixture: PeakMixture, { low, high }: DutySituation['levels']): number {
+  return chanceMeanBelow(mixture, high) - chanceMeanBelow(mixture, low);
+}
