@@ -10,4 +10,6 @@ export interface Actor {
   /** Sees and writes this workshop's rows only. */
   readonly db: WorkshopDatabase;
   readonly now: () => Date;
+  /** Set while a create with an Idempotency-Key is at work. */
+  readonly keptReplyId?: string;
 }

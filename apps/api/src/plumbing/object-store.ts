@@ -1,0 +1,50 @@
+import { createHash, randomUUID } from 'node:crypto';
+import { existsSync } from 'node:fs';
+import { mkdir, open, readFile, rename, rm } from 'node:fs/promises';
+import path from 'node:path';
+import { promisify } from 'node:util';
+import { gunzip, gzip } from 'node:zlib';
+
+/** Keeps original bytes under their SHA-256, compressed; the same bytes are kept once. */
+export interface ObjectStore {
+  /** Returns the hash under which the bytes can be had again; when it returns, they are on the disk. */
+  put(bytes: Uint8Array): Promise<{ sha256: string; byteCount: number }>;
+  /** The very bytes; throws where there are none, or where they no longer fit their hash. */
+  get(sha256: string): Promise<Buffer>;
+}
+
+/** An object store in a folder: `ab/cdef….gz`. Files are written aside and renamed, so none is ever half there. */
+export function openObjectStore(folder: string): ObjectStore {
+  const fileOf = (sha256: string): string => path.join(folder, sha256.slice(0, 2), `${sha256.slice(2)}.gz`);
+  return {
+    async put(bytes) {
+      const sha256 = createHash('sha256').update(bytes).digest('hex');
+      const file = fileOf(sha256);
+      if (!existsSync(file)) await writeWhole(file, await promisify(gzip)(bytes));
+      return { sha256, byteCount: bytes.byteLength };
+    },
+    async get(sha256) {
+      if (!/^[0-9a-f]{64}$/.test(sha256)) throw new Error('not a SHA-256');
+      const bytes = await promisify(gunzip)(await readFile(fileOf(sha256)));
+      const found = createHash('sha256').update(bytes).digest('hex');
+      if (found !== sha256) throw new Error(`object ${sha256} is damaged`);
+      return bytes;
+    },
+  };
+}
+
+async function writeWhole(file: string, content: Uint8Array): Promise<void> {
+  await mkdir(path.dirname(file), { recursive: true });
+  const aside = `${file}.${randomUUID()}.part`;
+  const handle = await open(aside, 'wx');
+  try {
+    await handle.writeFile(content);
+    await handle.sync();
+    await handle.close();
+    await rename(aside, file);
+  } catch (error) {
+    await handle.close().catch(() => undefined);
+    await rm(aside, { force: true });
+    throw error;
+  }
+}
