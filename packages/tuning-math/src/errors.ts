@@ -40,3 +40,6 @@ export class UnknownUnitError extends ArgumentError {}
 
 /** Text from a person that cannot be read as a number; `allowed` says in plain words why. */
 export class NotANumberTextError extends ArgumentError {}
+
+/** A table from a file that lacks a column the computation needs. */
+export class MissingColumnError extends ArgumentError {}

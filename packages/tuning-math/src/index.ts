@@ -4,3 +4,4 @@ export * from './duty/index.js';
 export * from './log/index.js';
 export * from './numerics/index.js';
 export * from './air/index.js';
+export * from './engine/index.js';
