@@ -53,7 +53,7 @@ describe('sealContent', () => {
     expect(positions).toEqual([...positions].sort((a, b) => a - b));
   });
 
-  it('hashes the empty object to the sum that coreutils' sha256sum gives for its two bytes', () => {
+  it('hashes the empty object to the sum that the tool sha256sum prints for its two bytes', () => {
     expect(sealContent({}).sealSha256).toBe(
       '44136fa355b3678a1146ad16f7e8649e94fb4fc21fe77e8310c060f61caaff8a',
     );
