@@ -1,0 +1,1 @@
+export { FAULT_KINDS, faultOf, type Fault, type FaultKind } from './fault.js';
