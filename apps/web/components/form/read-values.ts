@@ -42,7 +42,7 @@ export function readValues<T>(
   const candidate = build(readingOf(values, units, faults));
   const parsed = contract.safeParse(candidate);
   if (!parsed.success) {
-    for (const issue of parsed.error.issues) {
+    for (const issue of parsed.error.issues.flatMap(likelyIssues)) {
       const name = issue.path.map(String).join('.');
       faults[name] ??= sayIssue(issue, units);
     }
@@ -75,6 +75,14 @@ function readingOf(values: Values, units: Units, faults: Record<string, string>)
       return typed === null ? null : new Date(typed).toISOString();
     },
   };
+}
+
+/** Of a record that is either named by id or written out, the complaints about the way that was taken. */
+function likelyIssues(issue: Issue): readonly Issue[] {
+  const ways = issue.errors ?? [];
+  const way = ways.find((one) => one.every((inner) => inner.code !== 'unrecognized_keys')) ?? ways[0];
+  if (way === undefined) return [issue];
+  return way.flatMap((inner) => likelyIssues({ ...inner, path: [...issue.path, ...inner.path] }));
 }
 
 /** Three decimals: a pascal or a millikelvin is finer than any gauge, and hides binary dust of conversions. */

@@ -11,6 +11,8 @@ export interface Issue {
   readonly maximum?: number | bigint | undefined;
   readonly inclusive?: boolean | undefined;
   readonly format?: string | undefined;
+  /** Complaints of each way of a union. */
+  readonly errors?: ReadonlyArray<readonly Issue[]> | undefined;
 }
 
 /** A contract's complaint in plain words, with its limits in the person's units. */

@@ -1,6 +1,6 @@
 'use client';
 
-import { useEffect, useRef, useState, type KeyboardEvent, type ReactNode } from 'react';
+import { useEffect, useLayoutEffect, useRef, useState, type KeyboardEvent, type ReactNode } from 'react';
 import styles from './menu.module.css';
 
 interface MenuProps {
@@ -19,6 +19,10 @@ export function Menu({ label, name, compact = false, children }: MenuProps) {
   const [isOpen, setOpen] = useState(false);
   const place = useRef<HTMLDivElement>(null);
   const opener = useRef<HTMLButtonElement>(null);
+  const list = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    if (isOpen && list.current !== null && opener.current !== null) putBeside(list.current, opener.current);
+  }, [isOpen]);
   const close = () => {
     setOpen(false);
     opener.current?.focus();
@@ -26,12 +30,17 @@ export function Menu({ label, name, compact = false, children }: MenuProps) {
   useEffect(() => {
     if (!isOpen) return undefined;
     place.current?.querySelector<HTMLElement>('[data-list] :is(button, a, select)')?.focus();
+    const fold = (event: Event) => {
+      if (event.target !== list.current) setOpen(false);
+    };
     const leave = (event: Event) => {
       if (event.target instanceof Node && place.current?.contains(event.target) !== true) setOpen(false);
     };
     document.addEventListener('pointerdown', leave);
     document.addEventListener('focusin', leave);
+    document.addEventListener('scroll', fold, { capture: true, passive: true });
     return () => {
+      document.removeEventListener('scroll', fold, { capture: true });
       document.removeEventListener('pointerdown', leave);
       document.removeEventListener('focusin', leave);
     };
@@ -58,10 +67,24 @@ export function Menu({ label, name, compact = false, children }: MenuProps) {
         {label}
       </button>
       {isOpen ? (
-        <div className={styles.list} data-list="">
+        <div className={styles.list} data-list="" ref={list}>
           {children(close)}
         </div>
       ) : null}
     </div>
   );
+}
+
+const edgePx = 8;
+
+/** Below the button and flush with its right edge, or wherever else it fits: fixed, so that no lane cuts it off. */
+function putBeside(list: HTMLElement, opener: HTMLElement): void {
+  const at = opener.getBoundingClientRect();
+  const size = list.getBoundingClientRect();
+  const below = at.bottom + edgePx;
+  const fitsBelow = below + size.height <= window.innerHeight - edgePx;
+  const top = fitsBelow ? below : Math.max(edgePx, Math.min(at.top, window.innerHeight) - size.height - edgePx);
+  const left = Math.min(Math.max(edgePx, at.right - size.width), window.innerWidth - size.width - edgePx);
+  list.style.top = `${top}px`;
+  list.style.left = `${left}px`;
 }

@@ -1,0 +1,66 @@
+'use client';
+
+import type { BoardCard as Card, Stage } from '@pullbook/contracts';
+import Link from 'next/link';
+import { Plate } from '../../../../components/marks/marks';
+import { PeakStrip } from '../../../../components/pictures/peak-strip';
+import { sayWhen } from '../../../../components/time/say-when';
+import { MoveMenu } from './move-menu';
+import styles from './board.module.css';
+
+interface BoardCardProps {
+  readonly card: Card;
+  readonly onMove: (card: Card, to: Stage) => void;
+}
+
+/** One visit on the board: whose car, who works on it, how each preset stands, what comes next. */
+export function BoardCard({ card, onMove }: BoardCardProps) {
+  return (
+    <li
+      className={styles.card}
+      draggable
+      onDragStart={(event) => {
+        event.dataTransfer.setData('text/plain', card.visitId);
+        event.dataTransfer.effectAllowed = 'move';
+      }}
+    >
+      <div className={styles.cardTop}>
+        <Link href={`/visits/${card.visitId}`} className={styles.plateLink}>
+          <Plate>{card.plate}</Plate>
+          <span className={styles.model}>{card.model}</span>
+        </Link>
+      </div>
+      <p className={styles.facts}>{factsOf(card, new Date())}</p>
+      {card.presets.map((preset) => (
+        <div key={preset.presetId} className={styles.preset}>
+          <p>
+            {preset.slot} {preset.name}
+          </p>
+          <PeakStrip figures={preset.strip} form="small" />
+        </div>
+      ))}
+      <div className={styles.cardFoot}>
+        {card.status === '' ? (
+          <span className="grow" />
+        ) : (
+          <p className={card.needsAttention ? styles.statusMind : styles.status}>
+            {card.needsAttention ? <span aria-hidden="true">▲ </span> : null}
+            {card.status}
+          </p>
+        )}
+        <MoveMenu card={card} onMove={onMove} />
+      </div>
+    </li>
+  );
+}
+
+/** Customer, tuner, bay and the time that matters at this stage, as far as known. */
+export function factsOf(card: Card, now: Date): string {
+  const when =
+    card.stage === 'booked' && card.bookedFor !== null
+      ? sayWhen(card.bookedFor, now)
+      : card.promisedAt === null
+        ? null
+        : `promised ${sayWhen(card.promisedAt, now)}`;
+  return [card.customerName, card.tunerName, card.bay, when].filter((one) => one !== null && one !== '').join(' · ');
+}

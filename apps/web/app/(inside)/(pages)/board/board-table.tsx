@@ -1,0 +1,66 @@
+'use client';
+
+import type { BoardCard, Stage } from '@pullbook/contracts';
+import Link from 'next/link';
+import { Plate } from '../../../../components/marks/marks';
+import { stageNames } from '../../../../components/stage/stage-names';
+import { sayWhen } from '../../../../components/time/say-when';
+import { MoveMenu } from './move-menu';
+import styles from './board.module.css';
+
+interface BoardTableProps {
+  readonly cards: readonly BoardCard[];
+  readonly onMove: (card: BoardCard, to: Stage) => void;
+}
+
+/** The same cards as lines, for yards with many. */
+export function BoardTable({ cards, onMove }: BoardTableProps) {
+  const now = new Date();
+  return (
+    <div className={`sheet ${styles.tableSheet}`} tabIndex={0} role="region" aria-label="Cars as a table">
+      <table>
+        <thead>
+          <tr>
+            {['Plate', 'Car', 'Customer', 'Stage', 'Tuner', 'Bay', 'Booked', 'Promised', 'What holds it up'].map(
+              (name) => (
+                <th key={name} scope="col">
+                  {name}
+                </th>
+              ),
+            )}
+            <th scope="col">
+              <span className="unseen">Move</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {cards.map((card) => (
+            <tr key={card.visitId}>
+              <td>
+                <Link href={`/visits/${card.visitId}`} className={styles.plateLink}>
+                  <Plate>{card.plate}</Plate>
+                </Link>
+              </td>
+              <td>{card.model}</td>
+              <td>{card.customerName}</td>
+              <td>{stageNames[card.stage]}</td>
+              <td>{card.tunerName ?? '–'}</td>
+              <td>{card.bay ?? '–'}</td>
+              <td>{card.bookedFor === null ? '–' : sayWhen(card.bookedFor, now)}</td>
+              <td>{card.promisedAt === null ? '–' : sayWhen(card.promisedAt, now)}</td>
+              <td>
+                <span className={card.needsAttention ? styles.statusMind : styles.status}>
+                  {card.needsAttention ? <span aria-hidden="true">▲ </span> : null}
+                  {card.status}
+                </span>
+              </td>
+              <td>
+                <MoveMenu card={card} onMove={onMove} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

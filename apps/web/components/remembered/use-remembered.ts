@@ -1,0 +1,38 @@
+'use client';
+
+import { useState } from 'react';
+
+/** A small choice that this device remembers, such as lanes or table; only for parts that render in the browser. */
+export function useRemembered<T extends string>(
+  name: string,
+  allowed: readonly T[],
+  first: T,
+): [T, (value: T) => void] {
+  const [value, setValue] = useState<T>(() => {
+    const held = readHeld(`pullbook-${name}`);
+    return allowed.find((one) => one === held) ?? first;
+  });
+  return [
+    value,
+    (next) => {
+      setValue(next);
+      hold(`pullbook-${name}`, next);
+    },
+  ];
+}
+
+function readHeld(name: string): string | null {
+  try {
+    return localStorage.getItem(name);
+  } catch {
+    return null;
+  }
+}
+
+function hold(name: string, value: string): void {
+  try {
+    localStorage.setItem(name, value);
+  } catch (cause) {
+    console.warn('this browser keeps no settings; the choice holds until the page is closed', cause);
+  }
+}
