@@ -30,7 +30,8 @@ export function chartAxisTexts(
 
 function boostTexts({ boostTicks, left, y, metrics }: ChartGround): Shape[] {
   const size = metrics.tickTextSize;
-  return boostTicks.map((tick) => ({
+  const readable = boostTicks.filter((tick) => textWidth(tick.text, size) <= left - 6);
+  return readable.map((tick) => ({
     kind: 'text',
     role: 'tick-text',
     x: left - 6,

@@ -1,5 +1,6 @@
 import { hatch } from '../figures/hatch.js';
 import type { Shape, ShapeRole } from '../figures/shapes.js';
+import { textWidth } from '../figures/text-width.js';
 import { spreadLabels } from '../figures/spread-labels.js';
 import type { ChartFigures } from './chart-figures.js';
 import type { ChartGround } from './chart-ground.js';
@@ -22,7 +23,7 @@ export function chartGoal(figures: ChartFigures, ground: ChartGround): readonly 
     shapes.push({ kind: 'line', role: 'target', x1: left, x2: right, y1: y(targetKpa), y2: y(targetKpa) });
   }
   if (baseKpa !== null) {
-    shapes.push({ kind: 'line', role: 'base', x1: left, x2: left + 10, y1: y(baseKpa), y2: y(baseKpa) });
+    shapes.push({ kind: 'line', role: 'base', x1: left, x2: right, y1: y(baseKpa), y2: y(baseKpa) });
   }
   if (ceilingKpa !== null) {
     shapes.push({ kind: 'line', role: 'wall', x1: left, x2: right, y1: y(ceilingKpa), y2: y(ceilingKpa) });
@@ -61,6 +62,7 @@ export function chartLevelTexts(figures: ChartFigures, ground: ChartGround): rea
   return levels.flatMap(({ role, text }, index) => {
     const middle = middles[index];
     if (middle === null || middle === undefined) return [];
+    if (right + 6 + textWidth(text, size) > ground.width) return [];
     const weight = role === 'wall-text' ? 'bold' : 'normal';
     const place = { x: right + 6, y: middle + size * 0.35, anchor: 'start', turn: 0 } as const;
     return [{ kind: 'text', role, text, size, weight, ...place } as const];

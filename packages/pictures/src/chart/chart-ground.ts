@@ -26,6 +26,8 @@ const SHARE_PAST_CEILING = 0.06;
 
 /** The chart's plot area, its scales and its measures. */
 export interface ChartGround {
+  /** Of the whole chart. */
+  readonly width: number;
   readonly metrics: ChartMetrics;
   readonly left: number;
   readonly right: number;
@@ -63,6 +65,7 @@ export function chartGround(figures: ChartFigures, size: ChartSize, format: Pres
   const ofWords = Math.max(...words.map((word) => textWidth(word ?? '', metrics.labelTextSize)));
   const right = size.width - Math.min(size.width * 0.4, ofWords + 8);
   return {
+    width: size.width,
     metrics,
     left,
     right,
@@ -97,9 +100,9 @@ function spanOfBoost(figures: ChartFigures): Span {
   const { baseKpa, targetKpa, toleranceKpa, ceilingKpa, pulls, curve, next } = figures;
   const values = [0, ...pulls.map((pull) => pull.peakKpa)];
   if (baseKpa !== null) values.push(baseKpa);
-  if (targetKpa !== null) values.push(targetKpa + toleranceKpa, targetKpa - toleranceKpa);
+  if (targetKpa !== null) values.push(targetKpa, targetKpa + toleranceKpa, targetKpa - toleranceKpa);
   if (next) values.push(next.lowKpa, next.highKpa);
-  if (ceilingKpa !== null) values.push(ceilingKpa + Math.abs(ceilingKpa) * SHARE_PAST_CEILING);
+  if (ceilingKpa !== null) values.push(ceilingKpa, ceilingKpa + Math.abs(ceilingKpa) * SHARE_PAST_CEILING);
   else values.push(...curve.map((point) => point.medianKpa));
   const finite = values.filter((value) => Number.isFinite(value));
   const span = spanOf(finite, LEAST_SPAN_KPA);

@@ -12,7 +12,9 @@ export function describeChart(figures: ChartFigures, format: PressureFormat): st
   const voided = pulls.filter((pull) => pull.isVoid).length;
   const parts = [
     `Peak boost in ${format.unit} over duty in %: ${describeGoal(figures, format)}`,
-    pulls.length === 0 ? 'no pulls yet' : `${pulls.length} pulls, ${voided} of them void`,
+    pulls.length === 0
+      ? 'no pulls yet'
+      : `${pulls.length} ${pulls.length === 1 ? 'pull' : 'pulls'}, ${voided} of them void`,
     first && last
       ? `predicted from ${format.write(first.medianKpa)} at ${first.duty} % to ${format.write(last.medianKpa)} at ${last.duty} %`
       : '',

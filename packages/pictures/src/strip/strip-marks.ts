@@ -30,6 +30,8 @@ export interface MarkRoom {
 }
 
 const GAP = 1;
+/** A gathered mark lists its numbers up to this width, in mark radii. */
+const LISTED_WIDTH = 3.6;
 const SEVERITY: readonly SortOfPull[] = ['void', 'pull', 'over'];
 
 /**
@@ -107,7 +109,7 @@ function makeMark(
   one: Pick<StripMark, 'sort' | 'numbers' | 'fromX' | 'toX'>,
   { metrics, left, right }: MarkRoom,
 ): StripMark {
-  const text = markText(one.numbers, metrics.isNumbered);
+  const text = markText(one.numbers, metrics);
   const ofText = textWidth(text, metrics.markTextSize) / 2 + metrics.markRadius * 0.35;
   const ofSpan = metrics.markRadius + (one.toX - one.fromX) / 2;
   const halfWidth = Math.min((right - left) / 2, Math.max(ofSpan, ofText));
@@ -116,10 +118,16 @@ function makeMark(
   return { ...one, text, halfWidth, centreX };
 }
 
-/** '7' for one pull, '3–9' for neighbours in the list, '×6' for six pulls here and there. */
-function markText(numbers: readonly number[], isNumbered: boolean): string {
-  if (numbers.length === 1) return isNumbered ? String(numbers[0]) : '';
+/** '7' for one pull, '7·9' for few, '3–9' for neighbours in the list, '×6' for six pulls here and there. */
+function markText(numbers: readonly number[], metrics: StripMetrics): string {
   const first = numbers[0] ?? 0;
+  if (!metrics.isNumbered) return numbers.length === 1 ? '' : `×${numbers.length}`;
+  const listed = numbers.join('·');
+  if (textWidth(listed, metrics.markTextSize) <= metrics.markRadius * LISTED_WIDTH) return listed;
   const isRun = numbers.every((number, index) => number === first + index);
-  return isNumbered && isRun ? `${first}–${numbers.at(-1) ?? first}` : `×${numbers.length}`;
+  return isRun && numbers.length > 1 ? `${first}–${numbers.at(-1) ?? first}` : countText(numbers);
+}
+
+function countText(numbers: readonly number[]): string {
+  return numbers.length === 1 ? String(numbers[0]) : `×${numbers.length}`;
 }

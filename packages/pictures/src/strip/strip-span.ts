@@ -16,8 +16,8 @@ export function stripSpan(figures: StripFigures): Span {
   if (baseKpa !== null) values.push(baseKpa);
   if (next) values.push(next.lowKpa, next.highKpa);
   const isLowEndKnown = values.length > 0;
-  if (targetKpa !== null) values.push(targetKpa - toleranceKpa, targetKpa + toleranceKpa);
-  if (ceilingKpa !== null) values.push(ceilingKpa + Math.abs(ceilingKpa) * SHARE_PAST_CEILING);
+  if (targetKpa !== null) values.push(targetKpa, targetKpa - toleranceKpa, targetKpa + toleranceKpa);
+  if (ceilingKpa !== null) values.push(ceilingKpa, ceilingKpa + Math.abs(ceilingKpa) * SHARE_PAST_CEILING);
   const goal = targetKpa ?? ceilingKpa;
   if (!isLowEndKnown && goal !== null) values.push(goal * SHARE_BELOW_TARGET);
   const finite = values.filter((value) => Number.isFinite(value));

@@ -14,7 +14,7 @@ export const pictureCss = `
 .picture-target{stroke:var(--petrol);stroke-width:1.5}
 .picture-beyond{fill:var(--wall);opacity:.12}
 .picture-wall{stroke:var(--wall);stroke-width:5}
-.picture-base{stroke:var(--ink-soft);stroke-width:2}
+.picture-base{stroke:var(--ink-soft);stroke-width:1.5;stroke-dasharray:2 3}
 .picture-next{fill:none;stroke:var(--petrol);stroke-width:2.5;stroke-dasharray:5 4}
 .picture-pull{fill:var(--petrol);stroke:var(--petrol);stroke-width:1.5}
 .picture-void{fill:var(--sheet);stroke:var(--petrol);stroke-width:1.5}
