@@ -5,3 +5,4 @@ export * from './log/index.js';
 export * from './numerics/index.js';
 export * from './air/index.js';
 export * from './engine/index.js';
+export * from './statistics/index.js';
