@@ -2,13 +2,17 @@ import { readinessKeys, type CarLimits, type ReadinessKey } from '@pullbook/cont
 import { lowestCarLimit } from '../presets/lowest-car-limit.js';
 import { readinessQuestions } from './readiness-questions.js';
 
-/** What a readiness check is judged on. */
-export interface ReadinessFacts {
-  readonly okKeys: ReadonlySet<ReadinessKey>;
-  readonly overBoostCutKpa: number | null;
+/** What an over-boost cut must stand between. */
+export interface CutBounds {
   readonly limits: CarLimits;
   /** Presets of the car that could be driven, with the ceiling that is agreed for each. */
   readonly ceilings: readonly { readonly name: string; readonly ceilingKpa: number }[];
+}
+
+/** What a readiness check is judged on. */
+export interface ReadinessFacts extends CutBounds {
+  readonly okKeys: ReadonlySet<ReadinessKey>;
+  readonly overBoostCutKpa: number | null;
 }
 
 /** Whether the first pull may be driven, and what is still open in plain words. */

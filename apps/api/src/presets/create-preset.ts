@@ -1,0 +1,79 @@
+import type { Preset, PresetNew } from '@pullbook/contracts';
+import type { WorkshopTransaction } from '@pullbook/database';
+import type { Actor } from '../plumbing/actor.js';
+import { recordEvent } from '../plumbing/record-event.js';
+import { checkMaySet } from './check-may-set.js';
+import { checkPresetValues } from './check-preset-values.js';
+import { loadPresetCar } from './load-presets.js';
+import { getPreset } from './get-preset.js';
+
+/**
+ * Puts a preset into a slot of a car. One that stood in that slot is replaced: it stays readable, with its pulls.
+ *
+ * @throws DomainError not-found for a car of another workshop, not-allowed for a tuning value from the front desk, and
+ *   the refusals of `checkPresetValues`
+ */
+export async function createPreset(actor: Actor, carId: string, input: PresetNew): Promise<Preset> {
+  checkMaySet(actor.role, tuningValuesOf(input));
+  const presetId = await actor.db.$transaction((tx) => addPreset(tx, actor, carId, input));
+  return getPreset(actor, presetId);
+}
+
+/** The same inside a transaction that does more; whether the actor may set the values is the caller's to check. */
+export async function addPreset(
+  tx: WorkshopTransaction,
+  actor: Actor,
+  carId: string,
+  input: PresetNew,
+): Promise<string> {
+  // Holds the car, so that two presets for one slot come one after the other; the order is the lock's on both databases.
+  await tx.car.updateMany({ where: { id: carId }, data: { revision: { increment: 0 } } });
+  const car = await loadPresetCar(tx, carId);
+  checkPresetValues(input, car.controller, car.limits);
+  const at = actor.now();
+  await replaceInSlot(tx, actor, carId, input.slot);
+  const preset = await tx.preset.create({ data: { carId, slot: input.slot, createdAt: at } });
+  await tx.presetRevision.create({
+    data: {
+      ...input,
+      presetId: preset.id,
+      revision: 1,
+      reason: 'first entry',
+      madeBy: actor.name,
+      madeAt: at,
+    },
+  });
+  await recordEvent(tx, actor, {
+    action: 'preset-created',
+    noun: 'preset',
+    recordId: preset.id,
+    summary: `entered preset ${input.name} in slot ${input.slot}`,
+    detail: { carId, ...input },
+  });
+  return preset.id;
+}
+
+async function replaceInSlot(
+  tx: WorkshopTransaction,
+  actor: Actor,
+  carId: string,
+  slot: number,
+): Promise<void> {
+  const standing = await tx.preset.findMany({ where: { carId, slot, replacedAt: null } });
+  for (const { id } of standing) {
+    await tx.preset.update({ where: { id }, data: { replacedAt: actor.now() } });
+    await recordEvent(tx, actor, {
+      action: 'preset-replaced',
+      noun: 'preset',
+      recordId: id,
+      summary: `a newer preset took slot ${slot}`,
+      detail: { carId, slot },
+    });
+  }
+}
+
+/** Tuning values that a new preset brings: its target is the customer's wish and no setting. */
+function tuningValuesOf(input: PresetNew): string[] {
+  const settings = ['ceilingKpa', 'dutyPct', 'gateHoldPct', 'correctionStrength'] as const;
+  return settings.filter((field) => input[field] !== null);
+}

@@ -1,0 +1,138 @@
+import { CarLimits, Mechanics, PresetKind, SettingRange } from '@pullbook/contracts';
+import type { WorkshopTransaction } from '@pullbook/database';
+import { DomainError } from '../plumbing/domain-error.js';
+import type { AdvicePull } from '../advice/advise-preset.js';
+import type { ControllerAbilities } from './check-preset-values.js';
+import type { PresetValues } from './preset-values.js';
+
+/** What presets are checked against: the car that they belong to. */
+export interface PresetCar {
+  readonly id: string;
+  readonly limits: CarLimits;
+  /** Peak with the solenoid idle as far as the spring tells it, kPa gauge. */
+  readonly baseKpa: number | null;
+  readonly controller: ControllerAbilities | null;
+}
+
+/** A preset of the book with all that its state and its advice follow from. */
+export interface PresetRecord {
+  readonly id: string;
+  readonly car: PresetCar;
+  readonly revision: number;
+  readonly signedOffRevision: number | null;
+  readonly isReplaced: boolean;
+  readonly createdAt: Date;
+  readonly values: PresetValues;
+  /** Standing pulls of the newest visit in which it was pulled, in order. */
+  readonly pulls: readonly AdvicePull[];
+}
+
+/** Which presets to load: by id, or all of a car. */
+type PresetFilter = { readonly id: string } | { readonly carId: string };
+
+/** Loads presets with car, controller, newest revision and the pulls that count. In slot order, older first. */
+export async function loadPresets(db: WorkshopTransaction, where: PresetFilter): Promise<PresetRecord[]> {
+  const rows = await db.preset.findMany({
+    where,
+    orderBy: [{ slot: 'asc' }, { id: 'asc' }],
+    include: {
+      car: { include: { controller: true } },
+      revisions: { orderBy: { revision: 'desc' }, take: 1 },
+      pulls: {
+        where: { voidedAt: null },
+        orderBy: [{ visit: { number: 'desc' } }, { number: 'asc' }],
+        select: { visitId: true, number: true, dutyPct: true, peakKpa: true, usable: true },
+      },
+    },
+  });
+  return rows.map(({ car, revisions, pulls, ...row }) => ({
+    id: row.id,
+    car: presetCarOf(car),
+    revision: row.revision,
+    signedOffRevision: row.signedOffRevision,
+    isReplaced: row.replacedAt !== null,
+    createdAt: row.createdAt,
+    values: valuesOf(row.id, revisions[0]),
+    pulls: pulls.filter((pull) => pull.visitId === pulls[0]?.visitId).map(advicePullOf),
+  }));
+}
+
+/**
+ * One preset of this workshop.
+ *
+ * @throws DomainError not-found
+ */
+export async function loadPreset(db: WorkshopTransaction, presetId: string): Promise<PresetRecord> {
+  const [preset] = await loadPresets(db, { id: presetId });
+  if (preset === undefined) throw new DomainError('not-found', 'this workshop has no such preset');
+  return preset;
+}
+
+/**
+ * The car that presets are checked against.
+ *
+ * @throws DomainError not-found
+ */
+export async function loadPresetCar(db: WorkshopTransaction, carId: string): Promise<PresetCar> {
+  const car = await db.car.findFirst({ where: { id: carId }, include: { controller: true } });
+  if (car === null) throw new DomainError('not-found', 'this workshop has no such car');
+  return presetCarOf(car);
+}
+
+interface CarRow {
+  readonly id: string;
+  readonly limits: unknown;
+  readonly mechanics: unknown;
+  readonly controller: {
+    readonly presetSlots: number;
+    readonly hasTimedOverride: boolean;
+    readonly dutyPct: unknown;
+    readonly holdPct: unknown;
+    readonly correction: unknown;
+  } | null;
+}
+
+function presetCarOf({ id, limits, mechanics, controller }: CarRow): PresetCar {
+  return {
+    id,
+    limits: CarLimits.parse(limits),
+    baseKpa: Mechanics.parse(mechanics).actuatorSpringKpa,
+    controller: controller && {
+      presetSlots: controller.presetSlots,
+      hasTimedOverride: controller.hasTimedOverride,
+      dutyPct: SettingRange.parse(controller.dutyPct),
+      holdPct: SettingRange.nullable().parse(controller.holdPct),
+      correction: SettingRange.nullable().parse(controller.correction),
+    },
+  };
+}
+
+interface RevisionRow extends Omit<PresetValues, 'kind'> {
+  readonly kind: string;
+}
+
+function valuesOf(presetId: string, row: RevisionRow | undefined): PresetValues {
+  if (row === undefined) throw new Error(`preset ${presetId} has no revision`);
+  return presetValuesOf(row);
+}
+
+/** The settings in a stored revision. */
+export function presetValuesOf(row: RevisionRow): PresetValues {
+  return {
+    name: row.name,
+    purpose: row.purpose,
+    slot: row.slot,
+    kind: PresetKind.parse(row.kind),
+    holdSeconds: row.holdSeconds,
+    targetKpa: row.targetKpa,
+    toleranceKpa: row.toleranceKpa,
+    ceilingKpa: row.ceilingKpa,
+    dutyPct: row.dutyPct,
+    gateHoldPct: row.gateHoldPct,
+    correctionStrength: row.correctionStrength,
+  };
+}
+
+function advicePullOf({ number, dutyPct, peakKpa, usable }: AdvicePull): AdvicePull {
+  return { number, dutyPct, peakKpa, usable };
+}

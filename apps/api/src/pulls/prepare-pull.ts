@@ -1,0 +1,81 @@
+import type { SettingRange } from '@pullbook/contracts';
+import type { WorkshopTransaction } from '@pullbook/database';
+import { DomainError } from '../plumbing/domain-error.js';
+import { checkSetting } from '../presets/check-setting.js';
+import { loadPreset, type PresetRecord } from '../presets/load-presets.js';
+import type { SessionRecord } from '../tuning-sessions/load-session.js';
+
+/** What was set for a pull. */
+export interface PullSetting {
+  readonly presetId: string;
+  readonly dutyPct: number;
+  readonly holdPct: number | null;
+}
+
+/** A preset that a pull may be recorded for. */
+export interface PullableGoal {
+  readonly preset: PresetRecord;
+  readonly dutyRange: SettingRange;
+  readonly ceilingKpa: number;
+}
+
+/**
+ * Checks that pulls with these settings may be recorded in a tuning session.
+ *
+ * @throws DomainError not-found, preset-not-of-this-car, conflict for a replaced preset, ceiling-missing,
+ *   readiness-not-passed, duty-out-of-range, hold-out-of-range, invalid-request for a car without a controller
+ */
+export async function preparePull(
+  tx: WorkshopTransaction,
+  session: SessionRecord,
+  setting: PullSetting,
+): Promise<PullableGoal> {
+  const preset = await loadPreset(tx, setting.presetId);
+  checkPreset(preset, session);
+  const { ceilingKpa } = preset.values;
+  if (ceilingKpa === null) {
+    throw refusal(
+      'ceiling-missing',
+      'presetId',
+      `agree the ceiling of ${preset.values.name} before the first pull`,
+    );
+  }
+  if (!session.readiness.passed) {
+    throw new DomainError(
+      'readiness-not-passed',
+      `the readiness check of this tuning session is not passed: ${session.readiness.missing.join('; ')}`,
+    );
+  }
+  return { preset, ceilingKpa, dutyRange: checkSettings(preset, setting) };
+}
+
+function checkPreset({ car, values, isReplaced }: PresetRecord, session: SessionRecord): void {
+  if (car.id !== session.visit.carId) {
+    throw refusal('preset-not-of-this-car', 'presetId', `${values.name} is a preset of another car`);
+  }
+  if (isReplaced) throw refusal('conflict', 'presetId', `a newer preset took the slot of ${values.name}`);
+}
+
+function checkSettings({ car }: PresetRecord, { dutyPct, holdPct }: PullSetting): SettingRange {
+  const { controller } = car;
+  if (controller === null) {
+    throw refusal('invalid-request', 'dutyPct', "describe the car's controller before the first pull");
+  }
+  checkSetting(
+    { code: 'duty-out-of-range', field: 'dutyPct', name: 'duty', value: dutyPct },
+    controller.dutyPct,
+  );
+  if (holdPct === null) return controller.dutyPct;
+  if (controller.holdPct === null) {
+    throw refusal('hold-out-of-range', 'holdPct', "this car's controller has no gate hold");
+  }
+  checkSetting(
+    { code: 'hold-out-of-range', field: 'holdPct', name: 'gate hold', value: holdPct },
+    controller.holdPct,
+  );
+  return controller.dutyPct;
+}
+
+function refusal(code: DomainError['code'], field: string, message: string): DomainError {
+  return new DomainError(code, message, { errors: [{ field, message }] });
+}

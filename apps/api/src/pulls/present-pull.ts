@@ -1,0 +1,45 @@
+import { Reason, type Pull } from '@pullbook/contracts';
+import { z } from 'zod';
+
+/** A row of the book as the database gives it. */
+export interface PullRow extends Omit<Pull, 'source' | 'reasons' | 'warnings' | 'voidedAt' | 'recordedAt'> {
+  readonly source: string;
+  readonly reasons: unknown;
+  readonly warnings: unknown;
+  readonly voidedAt: Date | null;
+  readonly recordedAt: Date;
+}
+
+const Reasons = z.array(Reason);
+
+/** A pull as the API tells it. */
+export function presentPull(row: PullRow): Pull {
+  return {
+    id: row.id,
+    tuningSessionId: row.tuningSessionId,
+    presetId: row.presetId,
+    presetRevision: row.presetRevision,
+    number: row.number,
+    dutyPct: row.dutyPct,
+    holdPct: row.holdPct,
+    gear: row.gear,
+    peakKpa: row.peakKpa,
+    rawPeakKpa: row.rawPeakKpa,
+    settledKpa: row.settledKpa,
+    overshootPct: row.overshootPct,
+    riseTimeS: row.riseTimeS,
+    onsetRpm: row.onsetRpm,
+    intakeC: row.intakeC,
+    heatSoaked: row.heatSoaked,
+    source: row.source === 'log' ? 'log' : 'typed',
+    logId: row.logId,
+    usable: row.usable,
+    reasons: Reasons.parse(row.reasons),
+    warnings: Reasons.parse(row.warnings),
+    voidedAt: row.voidedAt?.toISOString() ?? null,
+    voidReason: row.voidReason,
+    note: row.note,
+    recordedBy: row.recordedBy,
+    recordedAt: row.recordedAt.toISOString(),
+  };
+}

@@ -1,0 +1,32 @@
+import type { Reason } from '@pullbook/contracts';
+
+/** What a driven pull is held against. */
+export interface PullBounds {
+  readonly ceilingKpa: number;
+  readonly stepLimit: number;
+  /** Highest duty of the usable pulls before it; the lower end of the controller's range at first. */
+  readonly highestDutyPct: number;
+}
+
+/** Settings are typed in decimals: 30.1 is ten points above 20.1. */
+const STEP_SLACK = 1e-6;
+
+/**
+ * What to mind about a pull that was driven anyway: it is recorded as it was, and the book says so.
+ *
+ * @returns one entry each for a peak past the ceiling and a duty above the step limit; empty where all was kept
+ */
+export function pullWarnings(pull: { dutyPct: number; peakKpa: number }, bounds: PullBounds): Reason[] {
+  const { ceilingKpa, stepLimit, highestDutyPct } = bounds;
+  const warnings: Reason[] = [];
+  if (pull.peakKpa > ceilingKpa) {
+    const text = `The peak (${pull.peakKpa} kPa) passed the ceiling (${ceilingKpa} kPa). Stop, find out why, and do not raise duty.`;
+    warnings.push({ code: 'past-ceiling', text });
+  }
+  const step = pull.dutyPct - highestDutyPct;
+  if (step > stepLimit + STEP_SLACK) {
+    const text = `Duty was raised by ${Number(step.toFixed(2))} points at once; this workshop allows ${stepLimit}.`;
+    warnings.push({ code: 'over-step-limit', text });
+  }
+  return warnings;
+}

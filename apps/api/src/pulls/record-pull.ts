@@ -1,0 +1,47 @@
+import type { Pull, PullNew } from '@pullbook/contracts';
+import { readAdviceRules } from '../advice/read-advice-rules.js';
+import type { Actor } from '../plumbing/actor.js';
+import { holdOpenVisit } from '../tuning-sessions/hold-open-visit.js';
+import { loadSession } from '../tuning-sessions/load-session.js';
+import { preparePull } from './prepare-pull.js';
+import { writePull } from './write-pull.js';
+
+/** A recorded pull and the visit that it belongs to. */
+export interface RecordedPull {
+  readonly pull: Pull;
+  readonly visitId: string;
+}
+
+/**
+ * Writes a pull into the book as it was driven: past the ceiling or over the step limit too, with a warning. Two at
+ * the same moment get two numbers.
+ *
+ * @throws DomainError visit-closed, and the refusals of `preparePull`
+ */
+export async function recordPull(actor: Actor, sessionId: string, input: PullNew): Promise<RecordedPull> {
+  const { visit } = await loadSession(actor.db, sessionId);
+  const { stepLimit } = await readAdviceRules(actor);
+  const pull = await actor.db.$transaction(async (tx) => {
+    await holdOpenVisit(tx, visit.id);
+    const session = await loadSession(tx, sessionId);
+    const goal = await preparePull(tx, session, input);
+    return writePull(
+      tx,
+      actor,
+      { session, goal, stepLimit },
+      {
+        dutyPct: input.dutyPct,
+        holdPct: input.holdPct,
+        peakKpa: input.peakKpa,
+        heatSoaked: input.heatSoaked,
+        note: input.note,
+        measured: { gear: input.gear },
+        usable: true,
+        reasons: [],
+        from: null,
+        recordedAt: input.recordedAt === undefined ? actor.now() : new Date(input.recordedAt),
+      },
+    );
+  });
+  return { pull, visitId: visit.id };
+}

@@ -1,0 +1,34 @@
+import type { Actor } from '../plumbing/actor.js';
+import { DomainError } from '../plumbing/domain-error.js';
+import { recordEvent } from '../plumbing/record-event.js';
+import { holdOpenVisit } from '../tuning-sessions/hold-open-visit.js';
+import { presentPull } from './present-pull.js';
+import type { RecordedPull } from './record-pull.js';
+
+/**
+ * Takes a pull out of what the advice rests on, with a reason; it stays in the book.
+ *
+ * @throws DomainError not-found, visit-closed, conflict for a pull that is void already
+ */
+export async function voidPull(actor: Actor, pullId: string, reason: string): Promise<RecordedPull> {
+  const found = await actor.db.pull.findFirst({ where: { id: pullId }, select: { visitId: true } });
+  if (found === null) throw new DomainError('not-found', 'this workshop has no such pull');
+  const pull = await actor.db.$transaction(async (tx) => {
+    await holdOpenVisit(tx, found.visitId);
+    const { count } = await tx.pull.updateMany({
+      where: { id: pullId, voidedAt: null },
+      data: { voidedAt: actor.now(), voidReason: reason, voidedBy: actor.name },
+    });
+    if (count === 0) throw new DomainError('conflict', 'this pull is void already');
+    const row = await tx.pull.findFirstOrThrow({ where: { id: pullId } });
+    await recordEvent(tx, actor, {
+      action: 'pull-voided',
+      noun: 'pull',
+      recordId: pullId,
+      summary: `voided pull ${row.number}: ${reason}`,
+      detail: { visitId: found.visitId, presetId: row.presetId, number: row.number, reason },
+    });
+    return presentPull(row);
+  });
+  return { pull, visitId: found.visitId };
+}

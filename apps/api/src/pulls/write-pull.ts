@@ -1,0 +1,65 @@
+import type { Pull, Reason } from '@pullbook/contracts';
+import type { WorkshopTransaction } from '@pullbook/database';
+import type { Actor } from '../plumbing/actor.js';
+import { recordEvent } from '../plumbing/record-event.js';
+import type { SessionRecord } from '../tuning-sessions/load-session.js';
+import type { PullableGoal } from './prepare-pull.js';
+import { presentPull } from './present-pull.js';
+import { pullWarnings } from './pull-warnings.js';
+
+type Measured = 'gear' | 'rawPeakKpa' | 'settledKpa' | 'overshootPct' | 'riseTimeS' | 'onsetRpm' | 'intakeC';
+
+/** A pull as it was driven and measured, before it has a number in the book. */
+export interface DrivenPull extends Pick<Pull, 'dutyPct' | 'holdPct' | 'peakKpa' | 'heatSoaked' | 'note'> {
+  readonly measured: Partial<Pick<Pull, Measured>>;
+  readonly usable: boolean;
+  readonly reasons: readonly Reason[];
+  readonly from: { readonly logId: string; readonly logPullIndex: number } | null;
+  readonly recordedAt: Date;
+}
+
+/**
+ * Writes a pull under the next number of its preset and visit. The visit must be held by this transaction.
+ *
+ * @param stepLimit largest rise of duty that the workshop allows, in points
+ */
+export async function writePull(
+  tx: WorkshopTransaction,
+  actor: Actor,
+  place: { session: SessionRecord; goal: PullableGoal; stepLimit: number },
+  driven: DrivenPull,
+): Promise<Pull> {
+  const { session, goal, stepLimit } = place;
+  const key = { visitId: session.visit.id, presetId: goal.preset.id };
+  const before = await tx.pull.findMany({
+    where: key,
+    orderBy: { number: 'asc' },
+    select: { number: true, dutyPct: true, usable: true, voidedAt: true },
+  });
+  const duties = before.filter((pull) => pull.usable && pull.voidedAt === null).map((pull) => pull.dutyPct);
+  const highestDutyPct = Math.max(goal.dutyRange.min, ...duties);
+  const { measured, from, reasons, ...rest } = driven;
+  const row = await tx.pull.create({
+    data: {
+      ...key,
+      tuningSessionId: session.id,
+      presetRevision: goal.preset.revision,
+      number: (before.at(-1)?.number ?? 0) + 1,
+      ...rest,
+      ...measured,
+      ...from,
+      source: from === null ? 'typed' : 'log',
+      reasons: [...reasons],
+      warnings: pullWarnings(driven, { ceilingKpa: goal.ceilingKpa, stepLimit, highestDutyPct }),
+      recordedBy: actor.name,
+    },
+  });
+  await recordEvent(tx, actor, {
+    action: 'pull-recorded',
+    noun: 'pull',
+    recordId: row.id,
+    summary: `pull ${row.number} of ${goal.preset.values.name}: duty ${row.dutyPct} %, peak ${row.peakKpa} kPa`,
+    detail: { ...key, number: row.number, dutyPct: row.dutyPct, peakKpa: row.peakKpa, source: row.source },
+  });
+  return presentPull(row);
+}

@@ -1,0 +1,28 @@
+import type { PresetEvidence } from '@pullbook/contracts';
+import type { WorkshopTransaction } from '@pullbook/database';
+import type { AdviceRules } from '../advice/advise-preset.js';
+import { loadPresets } from '../presets/load-presets.js';
+import { presetEvidence } from './preset-evidence.js';
+
+/** What the data of a visit say of every preset of its car that is not replaced, in slot order. */
+export async function loadEvidence(
+  db: WorkshopTransaction,
+  visit: { id: string; carId: string },
+  rules: AdviceRules,
+): Promise<PresetEvidence[]> {
+  const presets = await loadPresets(db, { carId: visit.carId });
+  const pulls = await db.pull.findMany({
+    where: { visitId: visit.id, voidedAt: null },
+    orderBy: [{ presetId: 'asc' }, { number: 'asc' }],
+    select: { presetId: true, number: true, dutyPct: true, peakKpa: true, usable: true, heatSoaked: true },
+  });
+  return presets
+    .filter((preset) => !preset.isReplaced)
+    .map((preset) =>
+      presetEvidence(
+        preset,
+        pulls.filter((pull) => pull.presetId === preset.id),
+        rules,
+      ),
+    );
+}
