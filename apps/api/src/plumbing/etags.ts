@@ -29,5 +29,8 @@ export function replyRecord<T extends { revision: number }>(reply: FastifyReply,
 
 /** What to say where a change came too late. */
 export function changedMeanwhile(noun: string): DomainError {
-  return new DomainError('changed-meanwhile', `somebody changed this ${noun} meanwhile; look at it again first`);
+  return new DomainError(
+    'changed-meanwhile',
+    `somebody changed this ${noun} meanwhile; look at it again first`,
+  );
 }

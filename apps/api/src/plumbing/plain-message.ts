@@ -26,9 +26,8 @@ export function plainMessage(issue: Issue): string | undefined {
     case 'invalid_type':
       return issue.input === undefined ? 'is missing' : kindWords[issue.expected];
     case 'too_small':
-      return sizeMessage(issue.origin, issue.minimum, issue.inclusive === false ? 'above' : 'at least');
     case 'too_big':
-      return sizeMessage(issue.origin, issue.maximum, issue.inclusive === false ? 'below' : 'at most');
+      return sizeMessage(issue);
     case 'invalid_format':
       return formatWords[issue.format];
     case 'invalid_value':
@@ -42,9 +41,13 @@ export function plainMessage(issue: Issue): string | undefined {
   }
 }
 
-function sizeMessage(origin: string, limit: unknown, bound: string): string {
-  if (origin === 'string' && limit === 1) return 'must not be empty';
-  if (origin === 'string') return `must have ${bound} ${String(limit)} characters`;
-  if (origin === 'array') return `must have ${bound} ${String(limit)} entries`;
-  return `must be ${bound} ${String(limit)}`;
+function sizeMessage(issue: Extract<Issue, { code: 'too_small' | 'too_big' }>): string {
+  const isSmall = issue.code === 'too_small';
+  const limit = String(isSmall ? issue.minimum : issue.maximum);
+  const strict = isSmall ? 'above' : 'below';
+  const bound = issue.inclusive === false ? strict : isSmall ? 'at least' : 'at most';
+  if (issue.origin === 'string' && isSmall && limit === '1') return 'must not be empty';
+  if (issue.origin === 'string') return `must have ${bound} ${limit} characters`;
+  if (issue.origin === 'array') return `must have ${bound} ${limit} entries`;
+  return `must be ${bound} ${limit}`;
 }

@@ -57,6 +57,16 @@ const codeOfFramework: Record<string, ErrorCode> = {
   FST_REQ_FILE_TOO_LARGE: 'too-large',
   FST_ERR_CTP_INVALID_MEDIA_TYPE: 'unsupported-media-type',
   FST_INVALID_MULTIPART_CONTENT_TYPE: 'unsupported-media-type',
+  // Prisma: no connection, or no turn for a transaction, in time.
+  P2024: 'busy',
+  P2028: 'busy',
+};
+const codeOfStatus: Record<number, ErrorCode> = {
+  404: 'not-found',
+  413: 'too-large',
+  415: 'unsupported-media-type',
+  429: 'too-many-requests',
+  503: 'busy',
 };
 
 function tell(error: unknown): Told {
@@ -64,17 +74,12 @@ function tell(error: unknown): Told {
   if (isUniqueConflict(error)) {
     return { code: 'conflict', detail: 'somebody entered the same at the same moment; look again' };
   }
-  const { code = '', statusCode = 500, message } = error as Partial<FastifyError>;
-  // P2024, P2028: no connection or no turn for a transaction in time.
-  if (code === 'P2024' || code === 'P2028' || statusCode === 503) return { code: 'busy' };
-  const known = codeOfFramework[code];
-  if (known !== undefined) return tellKnown(known, message);
-  if (statusCode === 429) return { code: 'too-many-requests', detail: 'wait a little and try again' };
-  if (statusCode === 413) return tellKnown('too-large', message);
-  if (statusCode >= 400 && statusCode < 500) return tellKnown('invalid-request', message);
-  return { code: 'internal' };
+  return tellFramework(error as Partial<FastifyError>);
 }
 
-function tellKnown(code: ErrorCode, message: string | undefined): Told {
-  return message === undefined ? { code } : { code, detail: message };
+function tellFramework({ code = '', statusCode = 500, message = '' }: Partial<FastifyError>): Told {
+  const wrongRequest = statusCode >= 400 && statusCode < 500 ? 'invalid-request' : 'internal';
+  const told = codeOfFramework[code] ?? codeOfStatus[statusCode] ?? wrongRequest;
+  // What went wrong inside is for the log, not for whoever asked.
+  return statusOfCode[told] >= 500 ? { code: told } : { code: told, detail: message };
 }

@@ -13,7 +13,11 @@ export interface RecordedEvent {
 }
 
 /** Writes a line of the book's own history, in the transaction that makes the change. */
-export async function recordEvent(tx: WorkshopTransaction, actor: Actor, event: RecordedEvent): Promise<void> {
+export async function recordEvent(
+  tx: WorkshopTransaction,
+  actor: Actor,
+  event: RecordedEvent,
+): Promise<void> {
   await tx.auditEvent.create({
     data: {
       ...event,

@@ -6,7 +6,12 @@ import { fieldErrors } from './field-errors.js';
 import { plainMessage } from './plain-message.js';
 
 /** What a whole part of the request is called where no field of it can be named. */
-const partNames: Record<string, string> = { body: 'body', querystring: 'query', params: 'path', headers: 'headers' };
+const partNames: Record<string, string> = {
+  body: 'body',
+  querystring: 'query',
+  params: 'path',
+  headers: 'headers',
+};
 
 /** Checks each part of a request against its contract; a wrong one becomes `invalid-request`, field by field. */
 export const zodValidatorCompiler: FastifySchemaCompiler<z.ZodType> = ({ schema, httpPart }) => {
