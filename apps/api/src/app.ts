@@ -5,6 +5,7 @@ import rateLimit from '@fastify/rate-limit';
 import type { OpenDatabase } from '@pullbook/database';
 import Fastify, { LogController, type FastifyInstance, type FastifyServerOptions } from 'fastify';
 import { serializerCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
+import { adviceRoutes } from './advice/advice-routes.js';
 import { peopleRoutes } from './people/people-routes.js';
 import './plumbing/app-parts.js';
 import type { Mode } from './plumbing/app-parts.js';
@@ -18,6 +19,11 @@ import { problemDetails } from './plumbing/problem-details.js';
 import { securityHeaders } from './plumbing/security-headers.js';
 import { signIn } from './plumbing/sign-in-plugin.js';
 import { zodValidatorCompiler } from './plumbing/zod-validation.js';
+import { presetsRoutes } from './presets/presets-routes.js';
+import { pullsRoutes } from './pulls/pulls-routes.js';
+import { reportsRoutes } from './reports/reports-routes.js';
+import { signOffRoutes } from './sign-off/sign-off-routes.js';
+import { tuningSessionsRoutes } from './tuning-sessions/tuning-sessions-routes.js';
 
 export interface AppOptions {
   readonly database: OpenDatabase;
@@ -81,13 +87,13 @@ async function registerNouns(app: FastifyInstance, options: AppOptions): Promise
   // cars
   // controllers
   // visits
-  // presets
-  // tuning sessions
-  // pulls
+  await app.register(presetsRoutes, { prefix });
+  await app.register(tuningSessionsRoutes, { prefix });
+  await app.register(pullsRoutes, { prefix });
   // logs
-  // advice
-  // sign-off
-  // reports
+  await app.register(adviceRoutes, { prefix });
+  await app.register(signOffRoutes, { prefix });
+  await app.register(reportsRoutes, { prefix });
   // board
   // records
 }

@@ -1,6 +1,7 @@
 import type { Preset, PresetNew } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
 import type { Actor } from '../plumbing/actor.js';
+import { DomainError } from '../plumbing/domain-error.js';
 import { recordEvent } from '../plumbing/record-event.js';
 import { checkMaySet } from './check-may-set.js';
 import { checkPresetValues } from './check-preset-values.js';
@@ -10,8 +11,8 @@ import { getPreset } from './get-preset.js';
 /**
  * Puts a preset into a slot of a car. One that stood in that slot is replaced: it stays readable, with its pulls.
  *
- * @throws DomainError not-found for a car of another workshop, not-allowed for a tuning value from the front desk, and
- *   the refusals of `checkPresetValues`
+ * @throws DomainError not-found for a car of another workshop, not-allowed for a tuning value from the front desk,
+ *   conflict where the desk would replace a preset, and the refusals of `checkPresetValues`
  */
 export async function createPreset(actor: Actor, carId: string, input: PresetNew): Promise<Preset> {
   checkMaySet(actor.role, tuningValuesOf(input));
@@ -60,6 +61,10 @@ async function replaceInSlot(
   slot: number,
 ): Promise<void> {
   const standing = await tx.preset.findMany({ where: { carId, slot, replacedAt: null } });
+  if (standing.length > 0 && actor.role === 'desk') {
+    const message = `slot ${slot} holds a preset; a tuner decides whether it is replaced`;
+    throw new DomainError('conflict', message, { errors: [{ field: 'slot', message }] });
+  }
   for (const { id } of standing) {
     await tx.preset.update({ where: { id }, data: { replacedAt: actor.now() } });
     await recordEvent(tx, actor, {

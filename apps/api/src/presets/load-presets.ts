@@ -1,6 +1,7 @@
 import { CarLimits, Mechanics, PresetKind, SettingRange } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
 import { DomainError } from '../plumbing/domain-error.js';
+import type { pageArguments } from '../plumbing/paging.js';
 import type { AdvicePull } from '../advice/advise-preset.js';
 import type { ControllerAbilities } from './check-preset-values.js';
 import type { PresetValues } from './preset-values.js';
@@ -27,12 +28,19 @@ export interface PresetRecord {
   readonly pulls: readonly AdvicePull[];
 }
 
+type PageArguments = Partial<ReturnType<typeof pageArguments>>;
+
 /** Which presets to load: by id, or all of a car. */
 type PresetFilter = { readonly id: string } | { readonly carId: string };
 
 /** Loads presets with car, controller, newest revision and the pulls that count. In slot order, older first. */
-export async function loadPresets(db: WorkshopTransaction, where: PresetFilter): Promise<PresetRecord[]> {
+export async function loadPresets(
+  db: WorkshopTransaction,
+  where: PresetFilter,
+  page: PageArguments = {},
+): Promise<PresetRecord[]> {
   const rows = await db.preset.findMany({
+    ...page,
     where,
     orderBy: [{ slot: 'asc' }, { id: 'asc' }],
     include: {

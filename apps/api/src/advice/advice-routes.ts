@@ -1,0 +1,27 @@
+import { DutyAdvice, DutyAdviceRequest, Id, IdParams, NextPull } from '@pullbook/contracts';
+import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
+import { z } from 'zod';
+import { adviseOnce } from './advise-once.js';
+import { findNextPull } from './find-next-pull.js';
+import { refuseArgument } from './refuse-argument.js';
+import '../plumbing/app-parts.js';
+
+const tags = ['advice'];
+const NextPullQuery = z.object({ presetId: Id });
+/** For any person or program of a workshop. A computation makes no record: asking twice gives the same answer anyway. */
+const computed = { config: { roles: ['owner', 'tuner', 'desk'] as const, keepsNoReply: true } };
+
+/** What to do next: for a preset on record, or for figures that are sent along. */
+export const adviceRoutes: FastifyPluginAsyncZod = async (app) => {
+  app.get(
+    '/tuning-sessions/:id/next-pull',
+    { schema: { tags, params: IdParams, querystring: NextPullQuery, response: { 200: NextPull } } },
+    ({ actor, params, query }) => findNextPull(actor, params.id, query.presetId),
+  );
+
+  app.post(
+    '/advice/duty',
+    { ...computed, schema: { tags, body: DutyAdviceRequest, response: { 200: DutyAdvice } } },
+    async ({ body }) => refuseArgument(() => adviseOnce(body).advice),
+  );
+};
