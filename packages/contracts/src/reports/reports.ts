@@ -17,6 +17,21 @@ export type ReportLink = z.infer<typeof ReportLink>;
 export const ReportLinkMade = ReportLink.extend({ url: z.string() }).meta({ id: 'ReportLinkMade' });
 export const ReportLinkList = z.object({ items: z.array(ReportLink) }).meta({ id: 'ReportLinkList' });
 
+/** A pull that stands behind a report's figures. */
+export const ReportPull = z
+  .object({
+    presetId: Id,
+    number: z.number().int(),
+    dutyPct: z.number(),
+    peakKpa: z.number(),
+    /** Void, or not usable. */
+    isVoid: z.boolean(),
+    heatSoaked: z.boolean(),
+    recordedAt: Instant,
+  })
+  .meta({ id: 'ReportPull' });
+export type ReportPull = z.infer<typeof ReportPull>;
+
 /** What the customer reads. */
 export const Report = z
   .object({
@@ -26,6 +41,8 @@ export const Report = z
     plate: Line,
     model: Line,
     presets: z.array(PresetEvidence),
+    /** The visit's pulls of these presets, in order. */
+    pulls: z.array(ReportPull),
     cautions: z.array(z.string()),
     signedName: Line,
     signedAt: Instant,
