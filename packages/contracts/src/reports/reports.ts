@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { Id, Instant, Line } from '../basics/basics.js';
 import { PresetEvidence } from '../sign-off/sign-off.js';
-import { Units } from '../people/people.js';
+import { PressureUnit, Units } from '../people/people.js';
 
 /** A link that lets a customer read one visit's report, and nothing else. The address is shown once. */
 export const ReportLink = z
@@ -52,3 +52,10 @@ export const Report = z
   .meta({ id: 'Report' });
 export type Report = z.infer<typeof Report>;
 export const ReportParams = z.object({ token: z.string().min(20).max(100) });
+
+/** How a paper is wanted: its size, and the pressure unit if not the reader's own. */
+export const PaperQuery = z.object({
+  paper: z.enum(['a4', 'letter']).default('a4'),
+  pressure: PressureUnit.optional(),
+});
+export type PaperQuery = z.infer<typeof PaperQuery>;
