@@ -6,6 +6,9 @@ import type { OpenDatabase } from '@pullbook/database';
 import Fastify, { LogController, type FastifyInstance, type FastifyServerOptions } from 'fastify';
 import { serializerCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import { adviceRoutes } from './advice/advice-routes.js';
+import { carsRoutes } from './cars/cars-routes.js';
+import { controllersRoutes } from './controllers/controllers-routes.js';
+import { customersRoutes } from './customers/customers-routes.js';
 import { peopleRoutes } from './people/people-routes.js';
 import './plumbing/app-parts.js';
 import type { Mode } from './plumbing/app-parts.js';
@@ -83,9 +86,9 @@ async function registerPlumbing(app: FastifyInstance): Promise<void> {
 async function registerNouns(app: FastifyInstance, options: AppOptions): Promise<void> {
   const prefix = '/api/v1';
   await app.register(peopleRoutes, { prefix, firstOwnerCode: options.firstOwnerCode ?? null });
-  // customers
-  // cars
-  // controllers
+  await app.register(customersRoutes, { prefix });
+  await app.register(carsRoutes, { prefix });
+  await app.register(controllersRoutes, { prefix });
   // visits
   await app.register(presetsRoutes, { prefix });
   await app.register(tuningSessionsRoutes, { prefix });
