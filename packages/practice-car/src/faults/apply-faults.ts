@@ -1,4 +1,5 @@
 import type { PhysicalCar } from '../physical/physical-car.js';
+import { overallRatio } from '../physical/vehicle.js';
 import type { Fault, FaultKind } from './fault.js';
 import { type Damage, NO_DAMAGE } from './damage.js';
 
@@ -22,6 +23,16 @@ const damaged = (faulty: FaultyCar, change: Partial<Damage>): FaultyCar => ({
   damage: { ...faulty.damage, ...change },
 });
 
+/** Mean pressure on the pistons that a boosted engine makes without effort, and the gear that grip is judged in. */
+const USUAL_MEP_PA = 1.2e6;
+const JUDGED_GEAR = 4;
+
+/** Drive force of a usual pull in fourth gear, so that a slippery road is slippery for every car. */
+function usualDriveN(car: PhysicalCar): number {
+  const torque = (USUAL_MEP_PA * car.engine.displacementM3) / (4 * Math.PI);
+  return (torque * overallRatio(car.vehicle, JUDGED_GEAR)) / car.vehicle.wheelRadiusM;
+}
+
 /** What each fault does to the car's figures. The others act on the driver or on the sensors. */
 const CHANGES: Partial<Record<FaultKind, Change>> = {
   leak: (faulty, severity) => damaged(faulty, { leakM2: severity * LARGEST_LEAK_M2 }),
@@ -33,13 +44,11 @@ const CHANGES: Partial<Record<FaultKind, Change>> = {
   'boost-creep': (faulty, severity) => gate(faulty, { portM: faulty.car.gate.portM * (1 - 0.6 * severity) }),
   'weak-spring': (faulty, severity) =>
     gate(faulty, { preloadN: faulty.car.gate.preloadN * (1 - 0.5 * severity) }),
-  'wheel-slip': (faulty, severity) => ({
-    ...faulty,
-    car: {
-      ...faulty.car,
-      vehicle: { ...faulty.car.vehicle, gripN: faulty.car.vehicle.gripN * (1 - 0.8 * severity) },
-    },
-  }),
+  'wheel-slip': (faulty, severity) => {
+    const { vehicle } = faulty.car;
+    const gripN = Math.min(vehicle.gripN, (1 - 0.5 * severity) * usualDriveN(faulty.car));
+    return { ...faulty, car: { ...faulty.car, vehicle: { ...vehicle, gripN } } };
+  },
   'lazy-solenoid': (faulty, severity) => {
     const { solenoid } = faulty.car;
     const openS = solenoid.openS + (0.45 * severity) / solenoid.frequencyHz;

@@ -21,39 +21,64 @@ const LINE_K = 320;
 /** Area of a hose end that has come off. */
 const OPEN_HOSE_M2 = 1.2e-5;
 
-interface Ways {
-  readonly feedLiftM2: number;
-  readonly ventLiftM2: number;
-  readonly feedShutM2: number;
-  readonly ventShutM2: number;
+/** Which openings join the actuator's two chambers to the source and to the open air. */
+export interface LineWays {
+  readonly lift: ChamberWays;
+  readonly shut: ChamberWays;
 }
 
-/** Which openings join the two chambers to the source and to the open air, for each way of plumbing. */
-function waysOf(solenoid: SolenoidPart, isValveOpen: boolean): Ways {
-  const { restrictorM2, valveM2 } = solenoid;
-  const shut = { feedShutM2: 0, ventShutM2: valveM2 };
-  if (solenoid.plumbing === 'bleed')
-    return { feedLiftM2: restrictorM2, ventLiftM2: isValveOpen ? valveM2 : 0, ...shut };
-  if (solenoid.plumbing === 'interrupt') {
-    return isValveOpen
-      ? { feedLiftM2: 0, ventLiftM2: valveM2, ...shut }
-      : { feedLiftM2: restrictorM2, ventLiftM2: 0, ...shut };
+interface ChamberWays {
+  readonly feedM2: number;
+  readonly ventM2: number;
+}
+
+const CLOSED: ChamberWays = { feedM2: 0, ventM2: 0 };
+
+function soundWays(solenoid: SolenoidPart, isValveOpen: boolean): LineWays {
+  const { restrictorM2, valveM2, plumbing } = solenoid;
+  if (plumbing === 'bleed')
+    return { lift: { feedM2: restrictorM2, ventM2: isValveOpen ? valveM2 : 0 }, shut: CLOSED };
+  if (plumbing === 'interrupt') {
+    const lift = isValveOpen ? { feedM2: 0, ventM2: valveM2 } : { feedM2: restrictorM2, ventM2: 0 };
+    return { lift, shut: CLOSED };
   }
-  const feed = { feedLiftM2: restrictorM2, ventLiftM2: 0 };
-  return isValveOpen
-    ? { ...feed, feedShutM2: valveM2, ventShutM2: 0 }
-    : { ...feed, feedShutM2: 0, ventShutM2: valveM2 };
+  const shut = isValveOpen ? { feedM2: valveM2, ventM2: 0 } : { feedM2: 0, ventM2: valveM2 };
+  return { lift: { feedM2: restrictorM2, ventM2: 0 }, shut };
 }
 
-/** A hose that is off empties its chamber: what a two-chamber solenoid feeds is the far side. */
-function brokenWays(ways: Ways, solenoid: SolenoidPart, damage: Damage): Ways {
-  const isTwoChamber = solenoid.plumbing === 'two-chamber';
-  const liftLost =
-    damage.isActuatorLineOff || (damage.isSolenoidLineOff && solenoid.plumbing === 'interrupt');
-  const lost = liftLost ? { ...ways, feedLiftM2: 0, ventLiftM2: OPEN_HOSE_M2 } : ways;
-  if (!damage.isSolenoidLineOff) return lost;
-  if (isTwoChamber) return { ...lost, feedShutM2: 0, ventShutM2: OPEN_HOSE_M2 };
-  return { ...lost, ventLiftM2: Math.max(lost.ventLiftM2, OPEN_HOSE_M2) };
+/** A hose that is off empties its chamber: in a two-chamber actuator the solenoid's hose feeds the far side. */
+function brokenWays(ways: LineWays, solenoid: SolenoidPart, damage: Damage): LineWays {
+  const open: ChamberWays = { feedM2: 0, ventM2: OPEN_HOSE_M2 };
+  const lift = damage.isActuatorLineOff ? open : ways.lift;
+  if (!damage.isSolenoidLineOff) return { ...ways, lift };
+  if (solenoid.plumbing === 'two-chamber') return { lift, shut: open };
+  if (solenoid.plumbing === 'interrupt') return { lift: open, shut: ways.shut };
+  return { lift: { feedM2: lift.feedM2, ventM2: Math.max(lift.ventM2, OPEN_HOSE_M2) }, shut: ways.shut };
+}
+
+/**
+ * The openings that join the actuator's chambers to pressure and to the open air, for a state of the valve.
+ *
+ * Changes only when the valve moves or a hose comes off, so it is worked out there and not at every step.
+ *
+ * @param solenoid plumbing and areas
+ * @param isValveOpen whether the solenoid's valve is open
+ * @param damage hoses that are off
+ */
+export function lineWays(solenoid: SolenoidPart, isValveOpen: boolean, damage: Damage): LineWays {
+  return brokenWays(soundWays(solenoid, isValveOpen), solenoid, damage);
+}
+
+/** Rate of pressure in one chamber with its hose, through the openings to source and open air. */
+function chamberRate(
+  pressures: LinePressures,
+  insidePa: number,
+  areas: { readonly feedM2: number; readonly ventM2: number },
+): number {
+  return (
+    orificeFlow(areas.feedM2, pressures.sourcePa, insidePa, LINE_K) -
+    orificeFlow(areas.ventM2, insidePa, pressures.ambientPa, LINE_K)
+  );
 }
 
 /**
@@ -62,25 +87,14 @@ function brokenWays(ways: Ways, solenoid: SolenoidPart, damage: Damage): Ways {
  * Each chamber with its hose is a fixed volume filled and emptied through orifices at one temperature,
  * dp/dt = (R T / V) sum(m).
  *
- * @param solenoid plumbing, areas and line volume
+ * @param lineM3 volume of a chamber with its hose
+ * @param ways openings, from `lineWays`
  * @param pressures absolute
- * @param isValveOpen whether the solenoid's valve is open
- * @param damage hoses that are off
  */
-export function lineRates(
-  solenoid: SolenoidPart,
-  pressures: LinePressures,
-  isValveOpen: boolean,
-  damage: Damage,
-): LineRates {
-  const ways = brokenWays(waysOf(solenoid, isValveOpen), solenoid, damage);
-  const stiffness = (AIR_R * LINE_K) / solenoid.lineM3;
-  const into = (feedM2: number, ventM2: number, insidePa: number): number =>
-    stiffness *
-    (orificeFlow(feedM2, pressures.sourcePa, insidePa, LINE_K) -
-      orificeFlow(ventM2, insidePa, pressures.ambientPa, LINE_K));
+export function lineRates(lineM3: number, ways: LineWays, pressures: LinePressures): LineRates {
+  const stiffness = (AIR_R * LINE_K) / lineM3;
   return {
-    liftPaPerS: into(ways.feedLiftM2, ways.ventLiftM2, pressures.liftPa),
-    shutPaPerS: into(ways.feedShutM2, ways.ventShutM2, pressures.shutPa),
+    liftPaPerS: stiffness * chamberRate(pressures, pressures.liftPa, ways.lift),
+    shutPaPerS: stiffness * chamberRate(pressures, pressures.shutPa, ways.shut),
   };
 }

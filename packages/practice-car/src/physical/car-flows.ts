@@ -4,7 +4,7 @@ import { AIR_FUEL_RATIO, engineBreath, exhaustK, type EngineBreath } from './eng
 import { orificeFlow } from './orifice-flow.js';
 import { gateCapacity, turbinePoint, type TurbinePoint } from './turbine.js';
 import { type CarInputs, throttleAt } from './car-inputs.js';
-import { readState } from './car-state.js';
+import { readState, STATE } from './car-state.js';
 
 /** Everything that flows in a car at one moment, worked out from its state. */
 export interface CarFlows {
@@ -38,8 +38,8 @@ const IDLE_BLEND_RPM = 60;
 /** Crankshaft speed: the wheels' through the gears, or idle behind a slipping clutch, smoothly joined. */
 function engineSpeedRpm(state: Float64Array, inputs: CarInputs): number {
   const { wheelRadiusM } = inputs.car.vehicle;
-  const wheel = readState(state, 'speedMps') * (1 + readState(state, 'slipRatio'));
-  const geared = ((wheel * readState(state, 'driveRatio')) / wheelRadiusM) * (30 / Math.PI);
+  const wheel = readState(state, STATE.speedMps) * (1 + readState(state, STATE.slipRatio));
+  const geared = ((wheel * readState(state, STATE.driveRatio)) / wheelRadiusM) * (30 / Math.PI);
   const { idleRpm } = inputs.car.engine;
   const above = geared - idleRpm;
   return (geared + idleRpm + Math.sqrt(above * above + IDLE_BLEND_RPM * IDLE_BLEND_RPM)) / 2;
@@ -65,18 +65,18 @@ export function carFlows(state: Float64Array, inputs: CarInputs, timeS: number):
   const { car } = inputs;
   const ambientPa = inputs.ambient.pressureAbsKpa * 1000;
   const ambientK = inputs.ambient.temperatureC + 273.15;
-  const chargeKg = readState(state, 'chargeKg');
-  const chargeK = readState(state, 'chargeJ') / (chargeKg * AIR_CV);
+  const chargeKg = readState(state, STATE.chargeKg);
+  const chargeK = readState(state, STATE.chargeJ) / (chargeKg * AIR_CV);
   const chargePa = (chargeKg * AIR_R * chargeK) / car.charge.volumeM3;
   const engineRpm = engineSpeedRpm(state, inputs);
   const throttleRatio = throttleAt(inputs, timeS);
   const breath = engineBreath(car.engine, engineRpm, { chargePa, chargeK, throttleRatio });
   const exhaustTemperatureK = exhaustK(car.engine, breath.manifoldPa, engineRpm, inputs.fuelRatio);
-  const shaftRadPerS = readState(state, 'shaftRadPerS');
+  const shaftRadPerS = readState(state, STATE.shaftRadPerS);
   const exhaustKgPerS = breath.airKgPerS * (1 + inputs.fuelRatio / AIR_FUEL_RATIO);
   const turbine = turbinePoint(
     car.turbine,
-    gateCapacity(car.gate, readState(state, 'rodM')),
+    gateCapacity(car.gate, readState(state, STATE.rodM)),
     { flowKgPerS: exhaustKgPerS, temperatureK: exhaustTemperatureK, ambientPa },
     shaftRadPerS,
   );
@@ -86,7 +86,8 @@ export function carFlows(state: Float64Array, inputs: CarInputs, timeS: number):
   const inlet = { pressurePa: inletPa, temperatureK: ambientK };
   const compressor = compressorPoint(car.compressor, inlet, compressorOutPa, shaftRadPerS);
   const throughM2 = THROUGH_AREA_RATIO * car.compressor.wheelM * car.compressor.wheelM;
-  const cooling = car.charge.coolerEffectivenessRatio * (compressor.outletK - readState(state, 'coolerK'));
+  const cooling =
+    car.charge.coolerEffectivenessRatio * (compressor.outletK - readState(state, STATE.coolerK));
   return {
     engineRpm,
     ambientPa,

@@ -1,4 +1,5 @@
 import type { Damage } from '../faults/damage.js';
+import type { LineWays } from './actuator-lines.js';
 import type { Ambient, PhysicalCar } from './physical-car.js';
 
 /** What acts on the car from outside between two steps: driver, controller, air, road and faults. */
@@ -13,6 +14,8 @@ export interface CarInputs {
   sinceS: number;
   /** Whether the solenoid's valve is open (energised and past its dead time). */
   isValveOpen: boolean;
+  /** What that means for the actuator's lines. */
+  ways: LineWays;
   fuelRatio: number;
   brakeMps2: number;
   /** Ratio the gearbox is moving to, and whether the clutch passes torque. */

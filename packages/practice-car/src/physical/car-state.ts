@@ -14,7 +14,7 @@ export const STATE = {
 
 export const STATE_SIZE = 10;
 
-/** One quantity of the state vector; absent entries read as 0. */
-export function readState(state: Float64Array, name: keyof typeof STATE): number {
-  return state[STATE[name]] ?? 0;
+/** One quantity of the state vector, by its place in `STATE`; absent entries read as 0. */
+export function readState(state: Float64Array, place: number): number {
+  return state[place] ?? 0;
 }

@@ -26,7 +26,7 @@ function chargeRates(flows: CarFlows, ratesOut: Float64Array): void {
 
 /** Turbine drives, compressor and bearings brake: J w dw/dt = P. */
 function shaftRate(state: Float64Array, inputs: CarInputs, flows: CarFlows): number {
-  const shaft = readState(state, 'shaftRadPerS');
+  const shaft = readState(state, STATE.shaftRadPerS);
   const { inertiaKgM2, frictionNmS } = inputs.car.shaft;
   const torque =
     (flows.turbine.powerW - flows.compressor.powerW) / Math.max(100, shaft) - frictionNmS * shaft;
@@ -35,8 +35,8 @@ function shaftRate(state: Float64Array, inputs: CarInputs, flows: CarFlows): num
 
 function coolerRate(state: Float64Array, inputs: CarInputs, flows: CarFlows): number {
   const { charge } = inputs.car;
-  const away = charge.coolerStillWPerK + charge.coolerMovingWPerKPerMps * readState(state, 'speedMps');
-  const lost = away * (readState(state, 'coolerK') - flows.ambientK);
+  const away = charge.coolerStillWPerK + charge.coolerMovingWPerKPerMps * readState(state, STATE.speedMps);
+  const lost = away * (readState(state, STATE.coolerK) - flows.ambientK);
   return (flows.coolerW - lost) / charge.coolerHeatJPerK;
 }
 
@@ -50,12 +50,12 @@ export function driveForceN(state: Float64Array, inputs: CarInputs, flows: CarFl
     fuelRatio: inputs.fuelRatio,
   });
   const efficiency = torque > 0 ? vehicle.drivelineEfficiencyRatio : 1 / vehicle.drivelineEfficiencyRatio;
-  return (torque * efficiency * readState(state, 'driveRatio')) / vehicle.wheelRadiusM;
+  return (torque * efficiency * readState(state, STATE.driveRatio)) / vehicle.wheelRadiusM;
 }
 
 function roadRates(state: Float64Array, inputs: CarInputs, flows: CarFlows, ratesOut: Float64Array): void {
   const { vehicle } = inputs.car;
-  const speed = readState(state, 'speedMps');
+  const speed = readState(state, STATE.speedMps);
   const drive = driveForceN(state, inputs, flows);
   const excess = Math.max(0, drive / vehicle.gripN - 1);
   const wantedSlip = Math.min(SLIP_CAP_RATIO, SLIP_PER_EXCESS_RATIO * excess);
@@ -63,8 +63,8 @@ function roadRates(state: Float64Array, inputs: CarInputs, flows: CarFlows, rate
   const mass = vehicle.massKg * massFactor(inputs.wantedRatio);
   const rate = passed / mass - inputs.brakeMps2;
   ratesOut[STATE.speedMps] = speed <= 0 && rate < 0 ? 0 : rate;
-  ratesOut[STATE.slipRatio] = (wantedSlip - readState(state, 'slipRatio')) / SLIP_SETTLES_S;
-  ratesOut[STATE.driveRatio] = (inputs.wantedRatio - readState(state, 'driveRatio')) / GEAR_CHANGE_S;
+  ratesOut[STATE.slipRatio] = (wantedSlip - readState(state, STATE.slipRatio)) / SLIP_SETTLES_S;
+  ratesOut[STATE.driveRatio] = (inputs.wantedRatio - readState(state, STATE.driveRatio)) / GEAR_CHANGE_S;
 }
 
 /**
@@ -78,13 +78,13 @@ export function equationsOfMotion(inputs: CarInputs): Derivative {
     const { gate, solenoid } = inputs.car;
     chargeRates(flows, ratesOut);
     ratesOut[STATE.shaftRadPerS] = shaftRate(state, inputs, flows);
-    const liftPa = readState(state, 'liftPa');
-    const shutPa = readState(state, 'shutPa');
+    const liftPa = readState(state, STATE.liftPa);
+    const shutPa = readState(state, STATE.shutPa);
     const lines = { sourcePa: flows.compressorOutPa, ambientPa: flows.ambientPa, liftPa, shutPa };
-    const line = lineRates(solenoid, lines, inputs.isValveOpen, inputs.damage);
+    const line = lineRates(solenoid.lineM3, inputs.ways, lines);
     ratesOut[STATE.liftPa] = line.liftPaPerS;
     ratesOut[STATE.shutPa] = line.shutPaPerS;
-    const rodM = readState(state, 'rodM');
+    const rodM = readState(state, STATE.rodM);
     const force = gateForceN(
       gate,
       {

@@ -1,4 +1,5 @@
 import { applyFaults } from '../faults/apply-faults.js';
+import { lineWays } from './actuator-lines.js';
 import { controlBoost, type BoostControl } from './boost-control.js';
 import { carFlows } from './car-flows.js';
 import type { CarInputs } from './car-inputs.js';
@@ -73,7 +74,7 @@ function observe(run: Run, stepS: number): void {
   const { inputs, state } = run;
   const flows = carFlows(state, inputs, run.timeS);
   const boostKpa = (flows.breath.manifoldPa - flows.ambientPa) / 1000;
-  const speedMps = readState(state, 'speedMps');
+  const speedMps = readState(state, STATE.speedMps);
   setFuel(run, boostKpa, flows.engineRpm);
   const does = run.driver({ timeS: run.timeS, engineRpm: flows.engineRpm, speedMps, isFuelCut: run.isCut });
   run.phase = does.phase;
@@ -86,7 +87,7 @@ function observe(run: Run, stepS: number): void {
   inputs.throttleRatioPerS = Math.min(fastest, Math.max(-fastest, wanted));
   inputs.brakeMps2 = does.brakeMps2;
   inputs.wantedRatio = overallRatio(run.car.vehicle, does.gear);
-  const off = Math.abs(readState(state, 'driveRatio') - inputs.wantedRatio);
+  const off = Math.abs(readState(state, STATE.driveRatio) - inputs.wantedRatio);
   inputs.isClutchClosed = inputs.wantedRatio > 0 && off < CLUTCH_CLOSES_RATIO * inputs.wantedRatio;
   run.recorder.add({
     timeS: run.timeS,
@@ -94,14 +95,14 @@ function observe(run: Run, stepS: number): void {
     chargeAbsKpa: flows.chargePa / 1000,
     engineRpm: flows.engineRpm,
     speedMps,
-    wheelMps: speedMps * (1 + readState(state, 'slipRatio')),
+    wheelMps: speedMps * (1 + readState(state, STATE.slipRatio)),
     throttleRatio: flows.throttleRatio,
     dutyPct: run.dutyPct,
     chargeC: flows.chargeK - 273.15,
-    coolerC: readState(state, 'coolerK') - 273.15,
-    shaftRadPerS: readState(state, 'shaftRadPerS'),
-    rodM: readState(state, 'rodM'),
-    liftKpa: (readState(state, 'liftPa') - flows.ambientPa) / 1000,
+    coolerC: readState(state, STATE.coolerK) - 273.15,
+    shaftRadPerS: readState(state, STATE.shaftRadPerS),
+    rodM: readState(state, STATE.rodM),
+    liftKpa: (readState(state, STATE.liftPa) - flows.ambientPa) / 1000,
     exhaustAbsKpa: flows.turbine.inletPa / 1000,
     airKgPerS: flows.breath.airKgPerS,
     gear: does.gear,
@@ -113,9 +114,9 @@ function observe(run: Run, stepS: number): void {
 /** Keeps rod, speed and slip inside what the mechanics allow; the equations stop them there too. */
 function keepWithinStops(run: Run): void {
   const { state } = run;
-  state[STATE.rodM] = Math.min(run.inputs.car.gate.strokeM, Math.max(0, readState(state, 'rodM')));
-  state[STATE.speedMps] = Math.max(0, readState(state, 'speedMps'));
-  state[STATE.slipRatio] = Math.max(0, readState(state, 'slipRatio'));
+  state[STATE.rodM] = Math.min(run.inputs.car.gate.strokeM, Math.max(0, readState(state, STATE.rodM)));
+  state[STATE.speedMps] = Math.max(0, readState(state, STATE.speedMps));
+  state[STATE.slipRatio] = Math.max(0, readState(state, STATE.slipRatio));
 }
 
 /** Steps of equal length from now to `endS`, none longer than the wanted step. */
@@ -137,11 +138,17 @@ function setFaults(run: Run): void {
   const { car, damage } = applyFaults(run.car, legNow(run)?.faults ?? [], run.timeS);
   run.inputs.car = car;
   run.inputs.damage = damage;
+  setValve(run, run.inputs.isValveOpen);
+}
+
+function setValve(run: Run, isOpen: boolean): void {
+  run.inputs.isValveOpen = isOpen;
+  run.inputs.ways = lineWays(run.inputs.car.solenoid, isOpen, run.inputs.damage);
 }
 
 function edgesNow(run: Run, solenoid: Solenoid, startS: number): readonly ValveEdge[] {
   const { conditions, inputs } = run;
-  const heatedK = readState(run.state, 'coolerK') - 273.15 - conditions.ambient.temperatureC;
+  const heatedK = readState(run.state, STATE.coolerK) - 273.15 - conditions.ambient.temperatureC;
   const timing = valveTiming(inputs.car.solenoid, { supplyV: conditions.supplyV, heatedK });
   return solenoid.edgesOf(startS, inputs.damage.isSolenoidDead ? 0 : run.dutyPct, timing);
 }
@@ -156,6 +163,7 @@ function startRun(car: PhysicalCar, legs: readonly DriveLeg[], conditions: Drive
     throttleRatioPerS: 0,
     sinceS: 0,
     isValveOpen: false,
+    ways: lineWays(faulty.car.solenoid, false, faulty.damage),
     fuelRatio: 1,
     brakeMps2: 0,
     wantedRatio: overallRatio(car.vehicle, conditions.startGear),
@@ -210,7 +218,7 @@ export function simulateDrive(
     run.dutyPct = control?.(manifoldPa / 1000 - conditions.ambient.pressureAbsKpa, periodS) ?? 0;
     for (const edge of edgesNow(run, solenoid, startS)) {
       advanceTo(run, Math.max(run.timeS, edge.timeS));
-      run.inputs.isValveOpen = edge.isOpen;
+      setValve(run, edge.isOpen);
     }
     startS += periodS;
     advanceTo(run, startS);
