@@ -6,3 +6,4 @@ export * from './numerics/index.js';
 export * from './air/index.js';
 export * from './engine/index.js';
 export * from './statistics/index.js';
+export * from './gate-hold/index.js';

@@ -1,0 +1,51 @@
+import { normalCdf } from '../numerics/normal-cdf.js';
+import { holdReason } from './gate-hold-reasons.js';
+import type { GateHoldAction, GateHoldAdvice, GateHoldReason } from './gate-hold-types.js';
+import type { HoldSituation } from './hold-situation.js';
+import { meanOvershoot, probabilityMeanOver, probabilityPeakOver } from './overshoot-posterior.js';
+
+/** So sure one must be before a tuner is stopped or sent back. */
+const SURE = 0.9;
+
+/** Whether the search must stop or go back to duty before another pull, and why; null where it may go on. */
+export function findHoldStop(situation: HoldSituation): GateHoldAdvice | null {
+  const { goal, pulls, controller } = situation.request;
+  const passed = pulls.filter((pull) => pull.peakKpa > goal.ceilingKpa).length;
+  if (passed >= 2) return end('stop', holdReason.ceilingPassedAgain(passed, goal.ceilingKpa));
+  const peakKpa = peakWithoutHold(situation);
+  if (pulls.length > 0 && chanceOutside(situation, peakKpa) >= SURE) {
+    return end('back-to-duty', holdReason.peakShifted(peakKpa, goal.targetKpa, goal.toleranceKpa));
+  }
+  const overAtLowest = probabilityMeanOver(situation.posterior, controller.holdMin, goal.overshootLimitPct);
+  if (pulls.length >= 2 && overAtLowest >= SURE) {
+    const overshoot = meanAt(situation, controller.holdMin);
+    return end('stop', holdReason.overshootAtLowest(overshoot, goal.overshootLimitPct));
+  }
+  if (pulls.length > 0 && situation.safe === null) {
+    const chance = probabilityPeakOver(situation.posterior, controller.holdMin, goal.ceilingKpa);
+    return end('stop', holdReason.noSafeHold(chance, goal.ceilingKpa));
+  }
+  return null;
+}
+
+/** Settled boost with the overshoot that is there without any hold: what duty alone is answerable for. */
+function peakWithoutHold({ posterior }: HoldSituation): number {
+  const basePct = posterior.curves.reduce((sum, curve) => sum + curve.weight * curve.basePct, 0);
+  return posterior.settledKpa * (1 + basePct / 100);
+}
+
+function chanceOutside({ request, posterior }: HoldSituation, peakKpa: number): number {
+  const { targetKpa, toleranceKpa } = request.goal;
+  const error = posterior.settledErrorKpa;
+  const below = normalCdf((targetKpa - toleranceKpa - peakKpa) / error);
+  const above = normalCdf((peakKpa - targetKpa - toleranceKpa) / error);
+  return below + above;
+}
+
+function meanAt({ posterior }: HoldSituation, holdPct: number): number {
+  return posterior.curves.reduce((sum, curve) => sum + curve.weight * meanOvershoot(curve, holdPct), 0);
+}
+
+function end(action: GateHoldAction, reason: GateHoldReason): GateHoldAdvice {
+  return { action, holdPct: null, prediction: null, reasons: [reason], provedBy: [], gain: null };
+}
