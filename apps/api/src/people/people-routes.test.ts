@@ -74,7 +74,9 @@ test('POST /sign-in from a page of another site is refused', async () => {
   const body = { email: shop.tuner.email, password: testPassword };
   expect((await signIn(body, { origin: 'http://elsewhere.example' })).statusCode).toBe(403);
   expect((await signIn(body, { 'sec-fetch-site': 'cross-site' })).statusCode).toBe(403);
-  expect((await signIn(body, { origin: 'http://localhost:3000', host: 'localhost:3000' })).statusCode).toBe(200);
+  expect((await signIn(body, { origin: 'http://localhost:3000', host: 'localhost:3000' })).statusCode).toBe(
+    200,
+  );
 });
 
 test('practice accounts cannot sign in where a real workshop is served', async () => {

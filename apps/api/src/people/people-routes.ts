@@ -3,11 +3,13 @@ import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
 import { z } from 'zod';
 import { clearSignInCookie, readSignInCookie, setSignInCookie } from '../plumbing/sign-in-cookie.js';
 import { signInLimit } from '../plumbing/sign-in-limit.js';
-import { becomeFirstOwner, getSetup } from './first-owner.js';
-import { getHealth } from './health.js';
-import { changeMyUnits, getMe } from './me.js';
-import { signInMember } from './sign-in.js';
-import { signOutMember } from './sign-out.js';
+import { becomeFirstOwner } from './become-first-owner.js';
+import { changeMyUnits } from './change-my-units.js';
+import { getHealth } from './get-health.js';
+import { getMe } from './get-me.js';
+import { getSetup } from './get-setup.js';
+import { signInMember } from './sign-in-member.js';
+import { signOutMember } from './sign-out-member.js';
 import { teamRoutes } from './team-routes.js';
 import '../plumbing/app-parts.js';
 

@@ -3,30 +3,36 @@ import {
   Member,
   MemberChange,
   MemberNew,
+  PageQuery,
   Token,
   TokenMade,
   TokenNew,
   Workshop,
   WorkshopChange,
+  pageOf,
 } from '@pullbook/contracts';
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
-import { z } from 'zod';
 import { replyRecord, seenRevision } from '../plumbing/etags.js';
-import { changeMember, createMember, findTeam } from './team.js';
-import { createToken, findTokens, revokeToken } from './tokens.js';
-import { changeWorkshop, getWorkshop } from './workshop.js';
+import { changeMember } from './change-member.js';
+import { changeWorkshop } from './change-workshop.js';
+import { createMember } from './create-member.js';
+import { createToken } from './create-token.js';
+import { findTeam } from './find-team.js';
+import { findTokens } from './find-tokens.js';
+import { getWorkshop } from './get-workshop.js';
+import { revokeToken } from './revoke-token.js';
 import '../plumbing/app-parts.js';
 
 const tags = ['team'];
 const forOwner = { config: { roles: ['owner'] as const } };
-const Team = z.object({ items: z.array(Member) });
-const Tokens = z.object({ items: z.array(Token) });
 
 /** The team, its programs' tokens, and the workshop's own rules. */
 export const teamRoutes: FastifyPluginAsyncZod = async (app) => {
-  app.get('/team', { schema: { tags, response: { 200: Team } } }, async (request) => ({
-    items: await findTeam(request.actor),
-  }));
+  app.get(
+    '/team',
+    { schema: { tags, querystring: PageQuery, response: { 200: pageOf(Member) } } },
+    ({ actor, query }) => findTeam(actor, query),
+  );
 
   app.post(
     '/team',
@@ -44,9 +50,11 @@ export const teamRoutes: FastifyPluginAsyncZod = async (app) => {
     },
   );
 
-  app.get('/tokens', { schema: { tags, response: { 200: Tokens } } }, async (request) => ({
-    items: await findTokens(request.actor),
-  }));
+  app.get(
+    '/tokens',
+    { schema: { tags, querystring: PageQuery, response: { 200: pageOf(Token) } } },
+    ({ actor, query }) => findTokens(actor, query),
+  );
 
   app.post(
     '/tokens',

@@ -1,10 +1,11 @@
-import type { FirstOwner, Me, Setup } from '@pullbook/contracts';
+import type { FirstOwner, Me } from '@pullbook/contracts';
 import type { PrismaClient } from '@pullbook/database';
 import type { z } from 'zod';
 import { createHash, timingSafeEqual } from 'node:crypto';
 import type { Mode } from '../plumbing/app-parts.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { hashPassword } from '../plumbing/passwords.js';
+import { hasNoOwner } from './get-setup.js';
 import { openSignIn } from './open-sign-in.js';
 import { presentMe } from './present-people.js';
 
@@ -14,12 +15,6 @@ export interface FreshBook {
   readonly now: () => Date;
   /** The code that was printed at start; null where none was. */
   readonly code: string | null;
-}
-
-/** What a fresh book still needs before anybody can sign in. */
-export async function getSetup(book: Pick<FreshBook, 'client' | 'mode'>): Promise<z.infer<typeof Setup>> {
-  const demo = book.mode === 'demo';
-  return { needsFirstOwner: !demo && (await hasNoOwner(book.client)), demo };
 }
 
 /**
@@ -76,10 +71,6 @@ async function found(
     });
     return { ...member, workshop };
   });
-}
-
-async function hasNoOwner(client: PrismaClient): Promise<boolean> {
-  return (await client.workshop.findFirst({ where: { isDemo: false } })) === null;
 }
 
 /** Compares by hash, so that the time taken tells nothing of how much was right. */

@@ -6,11 +6,6 @@ import { recordEvent } from '../plumbing/record-event.js';
 import { withoutGaps } from '../plumbing/without-gaps.js';
 import { presentWorkshop } from './present-people.js';
 
-/** The actor's workshop and its rules. */
-export async function getWorkshop(actor: Actor): Promise<Workshop> {
-  return presentWorkshop(await actor.db.workshop.findUniqueOrThrow({ where: { id: actor.workshopId } }));
-}
-
 /**
  * Changes the workshop's name, paper units and rules for advice.
  * @throws DomainError changed-meanwhile
