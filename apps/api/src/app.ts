@@ -9,6 +9,9 @@ import { adviceRoutes } from './advice/advice-routes.js';
 import { carsRoutes } from './cars/cars-routes.js';
 import { controllersRoutes } from './controllers/controllers-routes.js';
 import { customersRoutes } from './customers/customers-routes.js';
+import { reportPageRoutes } from './paper/page/report-page-routes.js';
+import { paperRoutes } from './paper/paper-routes.js';
+import { logsRoutes } from './logs/logs-routes.js';
 import { peopleRoutes } from './people/people-routes.js';
 import './plumbing/app-parts.js';
 import type { Mode } from './plumbing/app-parts.js';
@@ -93,10 +96,12 @@ async function registerNouns(app: FastifyInstance, options: AppOptions): Promise
   await app.register(presetsRoutes, { prefix });
   await app.register(tuningSessionsRoutes, { prefix });
   await app.register(pullsRoutes, { prefix });
-  // logs
+  await app.register(logsRoutes, { prefix });
   await app.register(adviceRoutes, { prefix });
   await app.register(signOffRoutes, { prefix });
   await app.register(reportsRoutes, { prefix });
+  await app.register(paperRoutes, { prefix });
+  await app.register(reportPageRoutes);
   // board
   // records
 }

@@ -1,4 +1,4 @@
-import { cautionsBeforePulling, type Report } from '@pullbook/contracts';
+import { cautionsBeforePulling, cautionsForDriving, type Report, type ReportPull } from '@pullbook/contracts';
 import type { JobSheet } from './job-sheet.js';
 
 /** Invented records that the tests of paper draw; not part of any answer. */
@@ -56,7 +56,14 @@ export const sheetExample: JobSheet = {
       },
       pulls: [
         { number: 1, dutyPct: 12, gear: 4, peakKpa: 70.2, isVoid: false, verdict: 'usable' },
-        { number: 2, dutyPct: 22, gear: 4, peakKpa: 61, isVoid: true, verdict: 'void: throttle lifted at 3.1 s' },
+        {
+          number: 2,
+          dutyPct: 22,
+          gear: 4,
+          peakKpa: 61,
+          isVoid: true,
+          verdict: 'void: throttle lifted at 3.1 s',
+        },
         { number: 3, dutyPct: 30, gear: 4, peakKpa: 97.9, isVoid: false, verdict: 'usable' },
         { number: 4, dutyPct: 34, gear: 4, peakKpa: 109.4, isVoid: false, verdict: 'usable' },
         { number: 5, dutyPct: 34, gear: 4, peakKpa: 111.1, isVoid: false, verdict: 'usable' },
@@ -94,4 +101,81 @@ export const sheetExample: JobSheet = {
   printedAt: '2026-11-25T09:00:00.000Z',
   printedBy: 'Dana Desk',
 };
-export type ReportExample = Report;
+
+/** A report of two presets: one standing, one timed override. */
+export const reportExample: Report = {
+  workshopName: 'Harbour Road Workshop',
+  units: { pressure: 'kPa', temperature: 'C' },
+  visitNumber: 231,
+  plate: 'KVR 418',
+  model: 'Estate, 2.0 turbo',
+  presets: [
+    {
+      presetId: '019aba00-0000-7000-8000-00000000000a',
+      revision: 4,
+      name: 'Everyday',
+      slot: 1,
+      kind: 'standing',
+      holdSeconds: null,
+      purpose: 'Premium fuel, road tyres, any weather. Towing up to 1.5 t.',
+      targetKpa: 110,
+      toleranceKpa: 4,
+      ceilingKpa: 125,
+      dutyPct: 34,
+      gateHoldPct: 80,
+      accepted: true,
+      usablePullCount: 6,
+      meanPeakKpa: 110.4,
+      lowestPeakKpa: 108.2,
+      highestPeakKpa: 112.1,
+      provingPullNumbers: [4, 5, 6, 7],
+      ceilingKept: true,
+      heatSoakedPull: true,
+      missing: [],
+    },
+    {
+      presetId: '019aba00-0000-7000-8000-00000000000b',
+      revision: 2,
+      name: 'Overtaking',
+      slot: 3,
+      kind: 'timed-override',
+      holdSeconds: 6,
+      purpose: 'Race fuel only, closed course, dry.',
+      targetKpa: 138,
+      toleranceKpa: 4,
+      ceilingKpa: 150,
+      dutyPct: 46,
+      gateHoldPct: null,
+      accepted: true,
+      usablePullCount: 7,
+      meanPeakKpa: 137.6,
+      lowestPeakKpa: 135.2,
+      highestPeakKpa: 139.8,
+      provingPullNumbers: [5, 6, 7],
+      ceilingKept: true,
+      heatSoakedPull: false,
+      missing: [],
+    },
+  ],
+  pulls: [
+    ...examplePulls('019aba00-0000-7000-8000-00000000000a', 34, [109.4, 111.1, 108.2, 112.1]),
+    ...examplePulls('019aba00-0000-7000-8000-00000000000b', 46, [135.2, 138.4, 137.1, 139.8, 137.5]),
+  ],
+  cautions: [...cautionsForDriving],
+  signedName: 'Ines Marwell',
+  signedAt: '2026-11-25T15:40:00.000Z',
+  sealSha256: 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855',
+  sealHolds: true,
+};
+
+function examplePulls(presetId: string, dutyPct: number, peaksKpa: readonly number[]): ReportPull[] {
+  return peaksKpa.map((peakKpa, index) => ({
+    presetId,
+    number: index + 4,
+    dutyPct,
+    peakKpa,
+    isVoid: false,
+    heatSoaked: index === 3 && dutyPct === 34,
+    recordedAt: `2026-11-25T1${index}:05:00.000Z`,
+  }));
+}

@@ -26,6 +26,8 @@ export interface TextBlock {
   readonly lines: readonly string[];
   readonly style: TextStyle;
   readonly height: number;
+  /** Of the longest line. */
+  readonly width: number;
 }
 
 /** Breaks at spaces and at line ends, in words only where a word is wider than the line. */
@@ -33,7 +35,8 @@ export function breakText(doc: PDFKit.PDFDocument, text: string, style: TextStyl
   const lines = cleanText(text)
     .split('\n')
     .flatMap((paragraph) => breakParagraph(doc, paragraph, style, width));
-  return { lines, style, height: lines.length * style.size * LEADING };
+  const longest = Math.max(...lines.map((line) => widthOf(doc, line, style)));
+  return { lines, style, height: lines.length * style.size * LEADING, width: longest };
 }
 
 /** Draws a broken text; its place on the page is the caller's care. */
