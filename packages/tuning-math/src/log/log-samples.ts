@@ -42,6 +42,9 @@ export interface LogSamples {
   readonly layout: LogLayout;
   readonly timeS: Float64Array;
   readonly columns: ReadonlyMap<ChannelQuantity, Float32Array>;
+  /** Why unit or kind of the boost column is in doubt; null where it is not. */
+  readonly boostDoubt: string | null;
+  readonly boostSource: 'gauge-column' | 'absolute-column';
   /** Samples a second, from the median interval; null for fewer than two rows. */
   readonly sampleRateHz: number | null;
   readonly rowCount: number;

@@ -1,0 +1,111 @@
+import type { LogNotice } from '../log-analysis.js';
+import { LogError } from '../log-error.js';
+import type { LogOptions } from '../log-options.js';
+import type { LogChannel } from '../log-samples.js';
+import { mendTime, type MendedTime } from '../reading/mend-time.js';
+import { parseCell } from '../reading/parse-cell.js';
+import type { ScannedLog } from './assemble-samples.js';
+import { columnFacts } from './column-facts.js';
+import { describeColumn } from './describe-column.js';
+import { settleTime } from './settle-time.js';
+
+/** Times of the rows that are kept. */
+export interface RowTimes {
+  readonly timeS: Float64Array;
+  readonly keep: Uint32Array | null;
+  readonly channel: LogChannel | null;
+  readonly notices: readonly LogNotice[];
+}
+
+const MAX_RATE_HZ = 100_000;
+
+/**
+ * Time of each row in seconds, rising: from the time column, or from the known rate where there is none.
+ *
+ * @throws LogError `no-time` where neither is there; `setting-out-of-range` for a rate that is none
+ */
+export function settleRowTimes(log: ScannedLog, options: LogOptions): RowTimes {
+  const claim = log.claims.find((candidate) => candidate.quantity === 'time');
+  if (claim === undefined) return timesByRate(log.columns.rowCount, options);
+  const raw = log.columns.takeFirst();
+  const isClock = log.layout.sampleRows.some((cells) => {
+    return (
+      parseCell(cells[claim.column] ?? '', log.layout.decimalMarks[claim.column] ?? '.').kind === 'clock'
+    );
+  });
+  const scale = settleTime(raw, claim.unit, isClock);
+  const facts = columnFacts(raw);
+  if (facts.sampleCount === 0) throw noTime(`the time column "${claim.header}" holds no times`);
+  const mended = mendTime(
+    raw.map((time) => time * scale.secondsPerUnit),
+    isClock,
+  );
+  return {
+    timeS: mended.timeS,
+    keep: mended.keep,
+    channel: describeColumn(claim, facts, {
+      unit: scale.unit,
+      certain: scale.certain || claim.byRecipe,
+      rowCount: raw.length,
+    }),
+    notices: [...mendNotices(mended), ...(scale.certain ? [] : [unsure(claim.header, scale.unit)])],
+  };
+}
+
+function timesByRate(rowCount: number, options: LogOptions): RowTimes {
+  const rateHz = options.recipe?.sampleRateHz ?? options.sampleRateHz ?? null;
+  if (rateHz === null) throw noTime('the log has no time column');
+  if (!(rateHz > 0 && rateHz <= MAX_RATE_HZ)) {
+    throw new LogError(
+      'setting-out-of-range',
+      `a sample rate of ${rateHz} Hz makes no sense`,
+      `give a rate above 0, up to ${MAX_RATE_HZ} Hz`,
+    );
+  }
+  return {
+    timeS: Float64Array.from({ length: rowCount }, (_, row) => row / rateHz),
+    keep: null,
+    channel: null,
+    notices: [
+      { code: 'time-from-rate', text: `no time column: rows are taken to come ${rateHz} times a second` },
+    ],
+  };
+}
+
+function noTime(text: string): LogError {
+  return new LogError(
+    'no-time',
+    text,
+    'say in the channel recipe which column is time, or how many rows a second there are',
+  );
+}
+
+function unsure(header: string, unit: string): LogNotice {
+  return {
+    code: 'time-unit-assumed',
+    text: `column "${header}" is taken to be in ${unit}: check that the pulls last as long as they did`,
+  };
+}
+
+function mendNotices(mended: MendedTime): LogNotice[] {
+  const notices: LogNotice[] = [];
+  if (mended.untimedRows > 0) {
+    notices.push({
+      code: 'rows-without-time',
+      text: `${mended.untimedRows} rows without a sound time were left out`,
+    });
+  }
+  if (mended.repeatedRows > 0) {
+    notices.push({
+      code: 'repeated-times',
+      text: `${mended.repeatedRows} rows that repeat a time were left out`,
+    });
+  }
+  if (mended.restarts > 0) {
+    notices.push({
+      code: 'log-restarted',
+      text: `the clock falls back ${mended.restarts} times: the parts are kept apart`,
+    });
+  }
+  return notices;
+}

@@ -1,0 +1,52 @@
+import type { PullData } from './pull-data.js';
+
+const LEAST_RUN_S = 0.12;
+const LEAST_SAMPLES = 4;
+const SAME_KPA = 0.05;
+
+/** Samples at the very top of a pull that show no noise at all: a sensor or input at its full scale. */
+export interface FlatTop {
+  readonly levelKpa: number;
+  readonly durationS: number;
+}
+
+/**
+ * A run of equal samples at the highest value of a pull although the rest of the pull shows noise: the
+ * sensor has reached full scale and the true peak is not known. With a given full scale, any sample at it
+ * counts.
+ *
+ * @param fullScaleKpa of the sensor, gauge; null where not known
+ * Source: common practice, no source.
+ */
+export function findFlatTop(data: PullData, fullScaleKpa: number | null): FlatTop | null {
+  const { timeS, values } = data.lead.raw;
+  const highest = values.reduce((most, value) => Math.max(most, value), -Infinity);
+  const at = [...values.keys()].filter((index) => (values[index] as number) >= highest - SAME_KPA);
+  if (fullScaleKpa !== null && highest >= fullScaleKpa - SAME_KPA)
+    return { levelKpa: highest, durationS: at.length * data.lead.stepS };
+  const run = longestRun(at);
+  const durationS = (timeS[run.last] as number) - (timeS[run.first] as number);
+  if (durationS < LEAST_RUN_S || run.last - run.first + 1 < LEAST_SAMPLES) return null;
+  return arrivesSteeply(data, run.first, durationS) ? { levelKpa: highest, durationS } : null;
+}
+
+function longestRun(indexes: readonly number[]): { first: number; last: number } {
+  let best = { first: indexes[0] ?? 0, last: indexes[0] ?? 0 };
+  let run = best;
+  for (const index of indexes.slice(1)) {
+    run = index === run.last + 1 ? { first: run.first, last: index } : { first: index, last: index };
+    if (run.last - run.first > best.last - best.first) best = run;
+  }
+  return best;
+}
+
+/** Boost that levels off by itself slows down first; a clipped one stops at once, or its noise does. */
+function arrivesSteeply(data: PullData, first: number, durationS: number): boolean {
+  const { values } = data.lead.raw;
+  const { noiseKpa, stepS } = data.lead;
+  const top = values[first] as number;
+  const before = values[Math.max(first - 2, 0)] as number;
+  const isSteep = top - before > Math.max(3 * noiseKpa, 0.015 * top);
+  const noiseIsGone = noiseKpa > 0.15 && durationS / stepS > 8;
+  return isSteep || noiseIsGone;
+}
