@@ -15,18 +15,25 @@ export async function voidPull(actor: Actor, pullId: string, reason: string): Pr
   if (found === null) throw new DomainError('not-found', 'this workshop has no such pull');
   const pull = await actor.db.$transaction(async (tx) => {
     await holdOpenVisit(tx, found.visitId);
-    const { count } = await tx.pull.updateMany({
-      where: { id: pullId, voidedAt: null },
-      data: { voidedAt: actor.now(), voidReason: reason, voidedBy: actor.name },
+    const before = await tx.pull.findFirstOrThrow({ where: { id: pullId } });
+    if (before.voidedAt !== null) throw new DomainError('conflict', 'this pull is void already');
+    const row = await tx.pull.update({
+      where: { id: pullId },
+      // Gives its place in the log free: the same found pull may be taken in again, with the right settings.
+      data: { voidedAt: actor.now(), voidReason: reason, voidedBy: actor.name, logPullIndex: null },
     });
-    if (count === 0) throw new DomainError('conflict', 'this pull is void already');
-    const row = await tx.pull.findFirstOrThrow({ where: { id: pullId } });
     await recordEvent(tx, actor, {
       action: 'pull-voided',
       noun: 'pull',
       recordId: pullId,
       summary: `voided pull ${row.number}: ${reason}`,
-      detail: { visitId: found.visitId, presetId: row.presetId, number: row.number, reason },
+      detail: {
+        visitId: found.visitId,
+        presetId: row.presetId,
+        number: row.number,
+        reason,
+        logPullIndex: before.logPullIndex,
+      },
     });
     return presentPull(row);
   });
