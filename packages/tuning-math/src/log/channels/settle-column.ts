@@ -37,11 +37,12 @@ export function settleColumn(claim: ColumnClaim, values: Float32Array): SettledC
   const pressure = PRESSURES.has(claim.quantity) ? settlePressure(claim, raw) : null;
   const unit = pressure?.unit ?? unitOf(claim, raw);
   const certain = pressure?.certain ?? (claim.unit !== null || UNITLESS.has(claim.quantity));
-  convertInPlace(values, conversionFor(claim, unit, raw));
+  const conversion = conversionFor(claim, unit, raw);
+  convertInPlace(values, conversion);
   return {
     claim,
     values,
-    facts: columnFacts(values),
+    facts: convertFacts(raw, conversion),
     channel: describeColumn(claim, raw, {
       unit,
       certain: claim.byRecipe || certain,
@@ -59,6 +60,18 @@ function unitOf(claim: ColumnClaim, facts: ColumnFacts): string {
 function emptyNotice(claim: ColumnClaim, facts: ColumnFacts): LogNotice[] {
   if (facts.sampleCount > 0) return [];
   return [{ code: 'empty-column', text: `column "${claim.header}" holds no numbers` }];
+}
+
+/** Facts of the converted column; every conversion keeps the order, so none is counted anew. */
+function convertFacts(facts: ColumnFacts, { scale, offset }: BaseConversion): ColumnFacts {
+  return {
+    sampleCount: facts.sampleCount,
+    lowest: facts.lowest * scale + offset,
+    highest: facts.highest * scale + offset,
+    low: facts.low * scale + offset,
+    middle: facts.middle * scale + offset,
+    high: facts.high * scale + offset,
+  };
 }
 
 function convertInPlace(values: Float32Array, { scale, offset }: BaseConversion): void {

@@ -36,10 +36,7 @@ export function settleRowTimes(log: ScannedLog, options: LogOptions): RowTimes {
   const scale = settleTime(raw, claim.unit, isClock);
   const facts = columnFacts(raw);
   if (facts.sampleCount === 0) throw noTime(`the time column "${claim.header}" holds no times`);
-  const mended = mendTime(
-    raw.map((time) => time * scale.secondsPerUnit),
-    isClock,
-  );
+  const mended = mendTime(raw, isClock);
   return {
     timeS: mended.timeS,
     keep: mended.keep,

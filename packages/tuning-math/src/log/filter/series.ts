@@ -16,8 +16,6 @@ export function firstIndexFrom(rising: ArrayLike<number>, bound: number): number
   return low;
 }
 
-const KEPT_DIGITS = 7;
-
 /**
  * One channel's samples from `fromS` to `toS`, both included, missing ones dropped. Columns are kept in
  * single precision; seven digits bring back the decimal that was logged.
@@ -35,7 +33,7 @@ export function cutSeries(
     const value = column?.[row] ?? NaN;
     if (Number.isNaN(value)) continue;
     times.push(timeS[row] as number);
-    values.push(Number(value.toPrecision(KEPT_DIGITS)));
+    values.push(sevenDigits(value));
   }
   return { timeS: Float64Array.from(times), values: Float64Array.from(values) };
 }
@@ -59,4 +57,11 @@ export function valueAt(series: Series, timeS: number): number | null {
   const timeBefore = times[after - 1] as number;
   const share = (timeS - timeBefore) / (timeAfter - timeBefore);
   return (values[after - 1] as number) + share * ((values[after] as number) - (values[after - 1] as number));
+}
+
+/** Nearest number of about seven digits, the precision of a single. */
+function sevenDigits(value: number): number {
+  const size = Math.abs(value);
+  const scale = size < 10 ? 1e6 : size < 100 ? 1e5 : size < 1000 ? 1e4 : size < 10_000 ? 1e3 : 1e2;
+  return size < 1e6 ? Math.round(value * scale) / scale : value;
 }

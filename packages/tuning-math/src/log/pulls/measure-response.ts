@@ -39,8 +39,9 @@ export function measureResponse(
   settings: PullSettings,
 ): ResponseMeasure {
   const noiseKpa = data.lead.noiseKpa;
-  const bandKpa = (levelKpa: number): number =>
-    Math.max((settings.settledBandPct / 100) * Math.abs(levelKpa), 2 * meanOf(data.lead.smoothNoiseKpa));
+  const leastBandKpa = 2 * meanOf(data.lead.smoothNoiseKpa);
+  const bandShare = settings.settledBandPct / 100;
+  const bandKpa = (levelKpa: number): number => Math.max(bandShare * Math.abs(levelKpa), leastBandKpa);
   const settled = measureSettled(data.boost, peak.peakKpa, bandKpa);
   const settledUncertaintyKpa = settled === null ? null : noiseKpa / Math.sqrt(settled.sampleCount);
   const rise = settled === null ? null : riseOf(data, settled.settledKpa);

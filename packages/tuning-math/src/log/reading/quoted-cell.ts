@@ -1,3 +1,4 @@
+const SPACE = 32;
 const QUOTE = 34;
 
 /** Bytes as text, one letter a byte: enough for numbers and for telling words from them. */
@@ -40,4 +41,12 @@ export function readQuotedCell(
     } else text += String.fromCharCode(byte);
   }
   return null;
+}
+
+/** True where nothing but spaces and delimiters stands between two places: a row may end in empty cells. O(end - start). */
+export function isBlank(bytes: Uint8Array, start: number, end: number, delimiter: number): boolean {
+  for (let at = start; at < end; at += 1) {
+    if (bytes[at] !== SPACE && bytes[at] !== delimiter) return false;
+  }
+  return true;
 }

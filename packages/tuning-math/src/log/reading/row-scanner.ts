@@ -1,7 +1,7 @@
-import { LogError } from '../log-error.js';
+import { endlessLine } from './endless-line.js';
 import { joinBytes } from './join-bytes.js';
 import { parseCell } from './parse-cell.js';
-import { latinText, readQuotedCell } from './quoted-cell.js';
+import { isBlank, latinText, readQuotedCell } from './quoted-cell.js';
 import type { ScanCounts, ScanLayout } from './scan-layout.js';
 
 const SPACE = 32;
@@ -52,13 +52,26 @@ export class RowScanner {
 
   /** Takes the next bytes of the file (UTF-8 or one-byte text). @throws LogError for a line without end */
   push(chunk: Uint8Array): void {
-    this.#bytes = joinBytes(this.#rest, chunk);
-    this.#rest = new Uint8Array(0);
+    let start = 0;
+    // Only the row that the last chunk broke off is copied together; the others are read where they are.
+    while (this.#rest.length > 0 && start < chunk.length) {
+      const lineEnd = chunk.indexOf(this.#layout.lineEnd, start);
+      const end = lineEnd === -1 ? chunk.length : lineEnd + 1;
+      const row = joinBytes(this.#rest, chunk.subarray(start, end));
+      this.#rest = new Uint8Array(0);
+      this.#scan(row);
+      start = end;
+    }
+    if (start < chunk.length) this.#scan(chunk.subarray(start));
+  }
+
+  #scan(bytes: Uint8Array): void {
+    this.#bytes = bytes;
     this.#position = 0;
     const { lineEnd } = this.#layout;
     for (;;) {
       const start = this.#position;
-      const end = this.#bytes.indexOf(lineEnd, start);
+      const end = bytes.indexOf(lineEnd, start);
       if (end === -1) return this.#keepRest(start);
       if (this.#linesToSkip > 0) {
         this.#linesToSkip -= 1;
@@ -71,20 +84,19 @@ export class RowScanner {
   finish(): void {
     if (this.#rest.length === 0) return;
     this.push(Uint8Array.of(this.#layout.lineEnd));
-    if (this.#rest.length === 0) return;
-    this.#quotesAreData = true;
-    this.push(new Uint8Array(0));
+    while (this.#rest.length > 0) {
+      const rows = this.#rest;
+      this.#rest = new Uint8Array(0);
+      this.#quotesAreData = true;
+      this.#scan(rows);
+    }
   }
 
   #keepRest(start: number): void {
     // A copy: `slice` of a Node Buffer would be a view of bytes that the caller may use again.
     this.#rest = Uint8Array.from(this.#bytes.subarray(start));
     if (this.#rest.length <= MAX_LINE_BYTES) return;
-    throw new LogError(
-      'no-table',
-      'the log has a line of more than a million characters',
-      'is a quotation mark left open, or is it no CSV?',
-    );
+    throw endlessLine();
   }
 
   /** False where a quoted cell runs past the bytes at hand. */
@@ -104,7 +116,7 @@ export class RowScanner {
       else this.#values[place] = this.#readCell(end, column);
       column += 1;
     }
-    const isLong = this.#position <= end && !this.#isBlank(this.#position, end);
+    const isLong = this.#position <= end && !isBlank(this.#bytes, this.#position, end, this.#delimiter);
     this.#position = lineEnd + 1;
     this.#quotesAreData = false;
     if (end > start) this.#finishRow(column, isLong);
@@ -126,13 +138,6 @@ export class RowScanner {
       if (values[place] === values[place]) return true;
     }
     return false;
-  }
-
-  #isBlank(start: number, end: number): boolean {
-    for (let at = start; at < end; at += 1) {
-      if (this.#bytes[at] !== SPACE && this.#bytes[at] !== this.#delimiter) return false;
-    }
-    return true;
   }
 
   #passCell(end: number): void {
