@@ -7,3 +7,5 @@ export * from './air/index.js';
 export * from './engine/index.js';
 export * from './statistics/index.js';
 export * from './gate-hold/index.js';
+export * from './proof/index.js';
+export * from './drift/index.js';
