@@ -6,6 +6,7 @@ import type { OpenDatabase } from '@pullbook/database';
 import Fastify, { LogController, type FastifyInstance, type FastifyServerOptions } from 'fastify';
 import { serializerCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import { adviceRoutes } from './advice/advice-routes.js';
+import { boardRoutes } from './board/board-routes.js';
 import { carsRoutes } from './cars/cars-routes.js';
 import { controllersRoutes } from './controllers/controllers-routes.js';
 import { customersRoutes } from './customers/customers-routes.js';
@@ -30,6 +31,8 @@ import { pullsRoutes } from './pulls/pulls-routes.js';
 import { reportsRoutes } from './reports/reports-routes.js';
 import { signOffRoutes } from './sign-off/sign-off-routes.js';
 import { tuningSessionsRoutes } from './tuning-sessions/tuning-sessions-routes.js';
+import { recordsRoutes } from './records/records-routes.js';
+import { visitsRoutes } from './visits/visits-routes.js';
 
 export interface AppOptions {
   readonly database: OpenDatabase;
@@ -92,7 +95,7 @@ async function registerNouns(app: FastifyInstance, options: AppOptions): Promise
   await app.register(customersRoutes, { prefix });
   await app.register(carsRoutes, { prefix });
   await app.register(controllersRoutes, { prefix });
-  // visits
+  await app.register(visitsRoutes, { prefix });
   await app.register(presetsRoutes, { prefix });
   await app.register(tuningSessionsRoutes, { prefix });
   await app.register(pullsRoutes, { prefix });
@@ -102,6 +105,6 @@ async function registerNouns(app: FastifyInstance, options: AppOptions): Promise
   await app.register(reportsRoutes, { prefix });
   await app.register(paperRoutes, { prefix });
   await app.register(reportPageRoutes);
-  // board
-  // records
+  await app.register(boardRoutes, { prefix });
+  await app.register(recordsRoutes, { prefix });
 }

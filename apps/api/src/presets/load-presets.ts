@@ -30,8 +30,8 @@ export interface PresetRecord {
 
 type PageArguments = Partial<ReturnType<typeof pageArguments>>;
 
-/** Which presets to load: by id, or all of a car. */
-type PresetFilter = { readonly id: string } | { readonly carId: string };
+/** Which presets to load: by id, or all of a car or of several. */
+type PresetFilter = { readonly id: string } | { readonly carId: string | { in: string[] } };
 
 /** Loads presets with car, controller, newest revision and the pulls that count. In slot order, older first. */
 export async function loadPresets(

@@ -1,0 +1,111 @@
+import { ReadinessAnswer, Stage, type BoardCard } from '@pullbook/contracts';
+import type { AdviceRules, PresetAdvice } from '../advice/advise-preset.js';
+import type { PresetRecord } from '../presets/load-presets.js';
+import { adviceOf } from '../presets/present-preset.js';
+import { stripFigures } from '../presets/strip-figures.js';
+import { holdUp, type HoldUp, type PresetAtHand } from './hold-up.js';
+import type { BoardVisit } from './load-board-visits.js';
+
+/** What all cards of a board share. */
+export interface BoardRules {
+  readonly rules: AdviceRules;
+  readonly now: Date;
+}
+
+interface StripOfPreset {
+  readonly preset: PresetRecord;
+  readonly pulls: BoardVisit['pulls'];
+  readonly asked: PresetAdvice | null;
+}
+
+/** The stages in which the advice says something of use; for the others it is not computed. */
+const advisedStages: readonly string[] = ['arrived', 'on-test', 'to-sign-off'];
+
+/**
+ * One card: where the car is, a strip for each preset, and what holds it up.
+ * @param presets those of the car that are not replaced, in slot order
+ */
+export function boardCard(visit: BoardVisit, presets: readonly PresetRecord[], board: BoardRules): BoardCard {
+  const isAdvised = advisedStages.includes(visit.stage);
+  const shown = presets.map((preset): StripOfPreset => {
+    const pulls = visit.pulls.filter((pull) => pull.presetId === preset.id);
+    const standing = pulls.filter((pull) => pull.voidedAt === null);
+    return { preset, pulls, asked: isAdvised ? adviceOf({ ...preset, pulls: standing }, board.rules) : null };
+  });
+  const { car } = visit;
+  return {
+    visitId: visit.id,
+    number: visit.number,
+    revision: visit.revision,
+    stage: Stage.parse(visit.stage),
+    plate: car.plate,
+    model: car.model,
+    carId: car.id,
+    customerName: car.customer.name,
+    tunerName: visit.tuner?.name ?? null,
+    bay: visit.bay,
+    bookedFor: visit.bookedFor?.toISOString() ?? null,
+    promisedAt: visit.promisedAt?.toISOString() ?? null,
+    presets: shown.map((strip) => stripOf(strip, mayPull(visit))),
+    ...sentenceOf(visit, shown, board.now),
+  };
+}
+
+/** The next pull is drawn only where it may be driven. */
+function mayPull(visit: BoardVisit): boolean {
+  return visit.stage === 'on-test' && visit.tuningSessions[0]?.readinessPassed === true;
+}
+
+function stripOf({ preset, pulls, asked }: StripOfPreset, withNext: boolean): BoardCard['presets'][number] {
+  const marked = pulls.map(({ number, peakKpa, voidedAt }) => ({
+    number,
+    peakKpa,
+    isVoid: voidedAt !== null,
+  }));
+  const advice = withNext ? (asked?.advice ?? null) : null;
+  return {
+    presetId: preset.id,
+    name: preset.values.name,
+    slot: preset.values.slot,
+    strip: stripFigures(preset.values, preset.car.baseKpa, marked, advice),
+  };
+}
+
+function sentenceOf(visit: BoardVisit, shown: readonly StripOfPreset[], now: Date): HoldUp {
+  return holdUp({
+    stage: Stage.parse(visit.stage),
+    now,
+    bookedFor: visit.bookedFor,
+    promisedAt: visit.promisedAt,
+    hasController: visit.car.controllerId !== null,
+    hasTuner: visit.tunerId !== null,
+    presets: shown.map(atHand),
+    readiness: readinessOf(visit),
+    report: reportOf(visit),
+  });
+}
+
+function atHand({ preset, asked }: StripOfPreset): PresetAtHand {
+  const { name, targetKpa, ceilingKpa, dutyPct } = preset.values;
+  const accepted = asked?.acceptedDutyPct ?? null;
+  return {
+    name,
+    hasTarget: targetKpa !== null,
+    hasCeiling: ceilingKpa !== null,
+    advice: asked?.advice ?? null,
+    isProven: accepted !== null && accepted === dutyPct,
+  };
+}
+
+function readinessOf({
+  tuningSessions: [newest],
+}: BoardVisit): { passed: boolean; doneCount: number } | null {
+  if (newest === undefined) return null;
+  const items = newest.readiness === null ? [] : ReadinessAnswer.parse(newest.readiness).items;
+  return { passed: newest.readinessPassed, doneCount: items.filter((item) => item.ok).length };
+}
+
+function reportOf({ reportLinks }: BoardVisit): 'none' | 'sent' | 'opened' {
+  if (reportLinks.length === 0) return 'none';
+  return reportLinks.some((link) => link.openedCount > 0) ? 'opened' : 'sent';
+}

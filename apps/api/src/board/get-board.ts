@@ -1,0 +1,28 @@
+import type { Board } from '@pullbook/contracts';
+import { readAdviceRules } from '../advice/read-advice-rules.js';
+import type { Actor } from '../plumbing/actor.js';
+import { loadPresets, type PresetRecord } from '../presets/load-presets.js';
+import { boardCard } from './board-card.js';
+import { loadBoardVisits } from './load-board-visits.js';
+
+/** Every visit that is not collected, newest first; with `withCollected` the newest collected ones too. */
+export async function getBoard(actor: Actor, withCollected: boolean): Promise<Board> {
+  const now = actor.now();
+  const rules = await readAdviceRules(actor);
+  const visits = await loadBoardVisits(actor.db, withCollected);
+  const carIds = [...new Set(visits.map((visit) => visit.carId))];
+  const presets = await loadPresets(actor.db, { carId: { in: carIds } });
+  const ofCar = groupByCar(presets);
+  const cards = visits.map((visit) => boardCard(visit, ofCar.get(visit.carId) ?? [], { rules, now }));
+  return { cards, asOf: now.toISOString() };
+}
+
+function groupByCar(presets: readonly PresetRecord[]): Map<string, PresetRecord[]> {
+  const groups = new Map<string, PresetRecord[]>();
+  for (const preset of presets.filter((record) => !record.isReplaced)) {
+    const group = groups.get(preset.car.id) ?? [];
+    group.push(preset);
+    groups.set(preset.car.id, group);
+  }
+  return groups;
+}
