@@ -9,3 +9,4 @@ export * from './statistics/index.js';
 export * from './gate-hold/index.js';
 export * from './proof/index.js';
 export * from './drift/index.js';
+export * from './conditions/index.js';

@@ -1,0 +1,12 @@
+export type {
+  Condition,
+  ConditionedPull,
+  ConditionEffect,
+  ConditionsModel,
+  EffectStatus,
+  KnownConditions,
+  PullConditions,
+} from './conditions-types.js';
+export { fitConditions } from './fit-conditions.js';
+export { forecastPeak, type ForecastOptions, type PeakForecast } from './forecast-peak.js';
+export { peaksAtReference, type ReferencePeak } from './peaks-at-reference.js';
