@@ -66,7 +66,7 @@ function factsOf(preset: PresetEvidence, format: PaperFormat): PresetWords['fact
   }
   if (meanPeakKpa !== null) {
     facts.push({
-      label: 'Proven peak',
+      label: preset.accepted ? 'Proven peak' : 'Mean peak',
       value: `${format.writePeak(meanPeakKpa)}\u00a0${unit}`,
       note: 'on average',
     });
