@@ -10,3 +10,4 @@ export * from './gate-hold/index.js';
 export * from './proof/index.js';
 export * from './drift/index.js';
 export * from './conditions/index.js';
+export * from './correction/index.js';
