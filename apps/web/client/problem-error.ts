@@ -30,9 +30,12 @@ export class NoAnswerError extends Error {
 /** The server answered with something that the contract does not know. */
 export class UnreadableAnswerError extends Error {
   constructor(path: string, cause?: unknown) {
-    super(`The server’s answer to ${path} was not understood. Reload the page; if it stays, tell the owner.`, {
-      cause,
-    });
+    super(
+      `The server’s answer to ${path} was not understood. Reload the page; if it stays, tell the owner.`,
+      {
+        cause,
+      },
+    );
     this.name = 'UnreadableAnswerError';
   }
 }

@@ -17,11 +17,7 @@ export interface SendOptions {
 type Method = 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
 
 /** Asks `/api/v1` and reads the answer by its contract. */
-export async function get<T>(
-  path: string,
-  schema: Contract<T>,
-  signal?: AbortSignal,
-): Promise<T> {
+export async function get<T>(path: string, schema: Contract<T>, signal?: AbortSignal): Promise<T> {
   const response = await ask('GET', path, signal === undefined ? {} : { signal });
   return readAs(schema, path, response);
 }
@@ -49,7 +45,8 @@ export async function sendOnly(
 export function problemFrom(status: number, text: string): ProblemError {
   const parsed = Problem.safeParse(parseJson(text));
   if (parsed.success) return new ProblemError(parsed.data);
-  const title = status >= 500 ? 'The server had a fault. Nothing was saved; try again.' : 'The server refused this.';
+  const title =
+    status >= 500 ? 'The server had a fault. Nothing was saved; try again.' : 'The server refused this.';
   return new ProblemError({ type: 'about:blank', title, status, code: 'internal', requestId: '' });
 }
 

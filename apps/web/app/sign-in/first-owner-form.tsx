@@ -11,7 +11,7 @@ import { useMakeFirstOwner } from '../../queries/people/use-sign-in';
 import styles from './sign-in.module.css';
 
 /** The first owner of a fresh installation: proves by the one-time code that they run the server. */
-export function FirstOwnerForm({ onDone }: Readonly<{ onDone: (email: string) => void }>) {
+export function FirstOwnerForm({ onDone }: Readonly<{ onDone: () => void }>) {
   const draft = useDraft({ code: '', workshopName: '', name: '', email: '', password: '' });
   const make = useMakeFirstOwner();
   const submit = (event: FormEvent) => {
@@ -24,13 +24,14 @@ export function FirstOwnerForm({ onDone }: Readonly<{ onDone: (email: string) =>
       password: draft.values.password,
     }));
     if ('faults' in read) draft.fail(read.faults);
-    else make.mutate(read.data, { onSuccess: () => onDone(read.data.email), onError: draft.failFrom });
+    else make.mutate(read.data, { onSuccess: onDone, onError: draft.failFrom });
   };
   return (
     <form className={`sheet stack ${styles.form}`} onSubmit={submit} noValidate>
       <h1>Open a new book</h1>
       <p className="soft">
-        Nobody works here yet. The server has printed a one-time code where it was started; it shows that you run it.
+        Nobody works here yet. The server has printed a one-time code where it was started; it shows that you
+        run it.
       </p>
       <ProblemNote error={make.error} />
       <TextField label="One-time code" {...draft.bind('code')} />

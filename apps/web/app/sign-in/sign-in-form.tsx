@@ -23,13 +23,8 @@ function placeToGo(next: string | null): string {
   return next !== null && /^\/(?![/\\])/.test(next) && !next.startsWith('/sign-in') ? next : '/board';
 }
 
-interface SignInFormProps {
-  readonly email: string;
-  readonly demo: boolean;
-}
-
-export function SignInForm({ email, demo }: SignInFormProps) {
-  const draft = useDraft({ email, password: '' });
+export function SignInForm({ demo }: Readonly<{ demo: boolean }>) {
+  const draft = useDraft({ email: '', password: '' });
   const signIn = useSignIn();
   const router = useRouter();
   const next = useSearchParams().get('next');
@@ -53,7 +48,12 @@ export function SignInForm({ email, demo }: SignInFormProps) {
         <h1>Sign in</h1>
         <ProblemNote error={signIn.error} />
         <TextField label="Email" type="email" autoComplete="username" {...draft.bind('email')} />
-        <TextField label="Password" type="password" autoComplete="current-password" {...draft.bind('password')} />
+        <TextField
+          label="Password"
+          type="password"
+          autoComplete="current-password"
+          {...draft.bind('password')}
+        />
         <Button type="submit" kind="act" big busy={signIn.isPending}>
           Sign in
         </Button>

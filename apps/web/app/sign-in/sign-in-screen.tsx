@@ -1,6 +1,6 @@
 'use client';
 
-import { useState } from 'react';
+import { useRouter } from 'next/navigation';
 import { Skeleton } from '../../components/marks/marks';
 import { ProblemNote } from '../../components/marks/problem-note';
 import { useSetup } from '../../queries/people/use-setup';
@@ -11,20 +11,20 @@ import styles from './sign-in.module.css';
 /** Who are you? Or, in a fresh installation: who is the first owner? */
 export function SignInScreen() {
   const setup = useSetup();
-  const [email, setEmail] = useState('');
-  const needsOwner = setup.data?.needsFirstOwner === true && email === '';
+  const router = useRouter();
+  const needsOwner = setup.data?.needsFirstOwner === true;
   return (
     <main className={styles.page}>
       <header className={styles.head}>
         <p className={styles.mark}>Pullbook</p>
-        <p className="soft">The book in which a tuning workshop plans, records and proves every full-load pull.</p>
+        <p className="soft">
+          The book in which a tuning workshop plans, records and proves every full-load pull.
+        </p>
       </header>
       {setup.isPending ? <Skeleton lines={5} /> : null}
       <ProblemNote error={setup.error} onRetry={() => void setup.refetch()} />
-      {needsOwner ? <FirstOwnerForm onDone={setEmail} /> : null}
-      {setup.data !== undefined && !needsOwner ? (
-        <SignInForm key={email} email={email} demo={setup.data.demo} />
-      ) : null}
+      {needsOwner ? <FirstOwnerForm onDone={() => router.replace('/board')} /> : null}
+      {setup.data !== undefined && !needsOwner ? <SignInForm demo={setup.data.demo} /> : null}
     </main>
   );
 }

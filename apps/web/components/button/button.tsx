@@ -36,7 +36,13 @@ interface ButtonLinkProps {
 }
 
 /** A link that looks like a button. */
-export function ButtonLink({ href, kind = 'plain', big = false, outside = false, children }: ButtonLinkProps) {
+export function ButtonLink({
+  href,
+  kind = 'plain',
+  big = false,
+  outside = false,
+  children,
+}: ButtonLinkProps) {
   if (outside) {
     return (
       <a className={look(kind, big)} href={href} target="_blank" rel="noreferrer">

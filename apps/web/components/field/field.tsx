@@ -11,7 +11,11 @@ export interface FieldFacts {
 
 interface FieldProps extends FieldFacts {
   readonly wide?: boolean;
-  readonly children: (wiring: { id: string; 'aria-describedby'?: string; 'aria-invalid'?: true }) => ReactNode;
+  readonly children: (wiring: {
+    id: string;
+    'aria-describedby'?: string;
+    'aria-invalid'?: true;
+  }) => ReactNode;
 }
 
 /** A labelled place for one value, with its hint and, when it is wrong, what would be right. */

@@ -91,6 +91,7 @@ function toMilli(value: number): number {
 }
 
 function sayNumberFault(error: unknown, typed: string): string {
-  if (error instanceof NotANumberTextError) return `“${typed}” is not a number. Digits and one decimal point.`;
+  if (error instanceof NotANumberTextError)
+    return `“${typed}” is not a number. Digits and one decimal point.`;
   return error instanceof Error ? error.message : `“${typed}” was not understood.`;
 }

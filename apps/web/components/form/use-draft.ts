@@ -62,7 +62,10 @@ export function useDraft<T extends Values>(initial: T): Draft<T> {
 export function faultsOf(error: ProblemError): Faults {
   return Object.fromEntries(
     error.fields.map((one) => [
-      one.field.replaceAll('/', '.').replace(/^[.]/, '').replace(/^body[.]/, ''),
+      one.field
+        .replaceAll('/', '.')
+        .replace(/^[.]/, '')
+        .replace(/^body[.]/, ''),
       one.message,
     ]),
   );

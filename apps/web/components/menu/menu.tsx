@@ -83,7 +83,9 @@ function putBeside(list: HTMLElement, opener: HTMLElement): void {
   const size = list.getBoundingClientRect();
   const below = at.bottom + edgePx;
   const fitsBelow = below + size.height <= window.innerHeight - edgePx;
-  const top = fitsBelow ? below : Math.max(edgePx, Math.min(at.top, window.innerHeight) - size.height - edgePx);
+  const top = fitsBelow
+    ? below
+    : Math.max(edgePx, Math.min(at.top, window.innerHeight) - size.height - edgePx);
   const left = Math.min(Math.max(edgePx, at.right - size.width), window.innerWidth - size.width - edgePx);
   list.style.top = `${top}px`;
   list.style.left = `${left}px`;

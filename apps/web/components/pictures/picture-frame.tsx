@@ -33,7 +33,11 @@ export function PictureFrame({ layout, leastWidth, leastHeight, withTable = fals
       <style href="pullbook-pictures" precedence="default">
         {pictureCss}
       </style>
-      <div ref={place} className={styles.frame} style={picture === null ? { minHeight: leastHeight } : undefined}>
+      <div
+        ref={place}
+        className={styles.frame}
+        style={picture === null ? { minHeight: leastHeight } : undefined}
+      >
         {picture === null ? null : (
           <svg
             className="picture"

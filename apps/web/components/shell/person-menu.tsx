@@ -30,7 +30,14 @@ export function PersonMenu({ top }: Readonly<{ top?: (close: () => void) => Reac
   const [theme, showTheme] = useState<Theme>(readTheme);
   const choose = (units: Units) => changeUnits.mutate(units);
   return (
-    <Menu name={`Menu of ${me.member.name}`} label={<>{me.member.name.split(' ')[0]} <span aria-hidden="true">▾</span></>}>
+    <Menu
+      name={`Menu of ${me.member.name}`}
+      label={
+        <>
+          {me.member.name.split(' ')[0]} <span aria-hidden="true">▾</span>
+        </>
+      }
+    >
       {(close) => (
         <>
           {top?.(close)}

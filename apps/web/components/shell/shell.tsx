@@ -40,7 +40,14 @@ export function Shell({ children }: Readonly<{ children: ReactNode }>) {
           ))}
         </nav>
         <span className={styles.phonePlaces}>
-          <Menu name="Places" label={<>Go to <span aria-hidden="true">▾</span></>}>
+          <Menu
+            name="Places"
+            label={
+              <>
+                Go to <span aria-hidden="true">▾</span>
+              </>
+            }
+          >
             {(close) =>
               seen.map((place) => (
                 <Link key={place.href} href={place.href} aria-current={current(place.href)} onClick={close}>

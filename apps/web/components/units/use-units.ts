@@ -1,50 +1,11 @@
 'use client';
 
-import type { Units } from '@pullbook/contracts';
-import { convertPressure, formatNumber, formatPressure, formatTemperature } from '@pullbook/tuning-math';
 import { useSignedInMe } from '../../queries/people/use-me';
+import { unitsOf, type PersonsUnits } from './units-of';
 
-/** Decimals of a measured peak: finer than a goal by one figure. */
-const peakDigits = { kPa: 1, bar: 3, psi: 1 } as const;
-
-export interface PersonsUnits extends Units {
-  /** 'kPa', 'bar' or 'psi', as it stands behind a figure. */
-  readonly pressureWord: string;
-  readonly temperatureWord: string;
-  /** '140 kPa' */
-  readonly write: (kpa: number) => string;
-  /** '140' */
-  readonly figure: (kpa: number) => string;
-  /** '124.6', for measured peaks */
-  readonly peak: (kpa: number) => string;
-  readonly writeTemperature: (celsius: number) => string;
-  /** Text to put into a field whose unit stands behind it; empty for null. */
-  readonly toField: (kpa: number | null) => string;
-}
+export type { PersonsUnits } from './units-of';
 
 /** How the signed-in person reads pressures and temperatures. */
 export function useUnits(): PersonsUnits {
-  const { units } = useSignedInMe();
-  return unitsOf(units);
-}
-
-/** The same for known units. */
-export function unitsOf(units: Units): PersonsUnits {
-  const { pressure, temperature } = units;
-  return {
-    pressure,
-    temperature,
-    pressureWord: pressure,
-    temperatureWord: temperature === 'C' ? '°C' : '°F',
-    write: (kpa) => formatPressure(kpa, pressure),
-    figure: (kpa) => formatPressure(kpa, pressure, { withUnit: false }),
-    peak: (kpa) => formatPressure(kpa, pressure, { withUnit: false, fractionDigits: peakDigits[pressure] }),
-    writeTemperature: (celsius) => formatTemperature(celsius, temperature),
-    toField: (kpa) =>
-      kpa === null ? '' : trimZeros(formatNumber(convertPressure(kpa, 'kPa', pressure), pressure === 'bar' ? 3 : 1)),
-  };
-}
-
-function trimZeros(text: string): string {
-  return text.includes('.') ? text.replace(/0+$/, '').replace(/[.]$/, '') : text;
+  return unitsOf(useSignedInMe().units);
 }

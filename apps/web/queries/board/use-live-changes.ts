@@ -15,7 +15,7 @@ const staleRoots: Readonly<Record<string, readonly string[]>> = {
   pull: ['pulls', 'presets', 'board', 'next-pull', 'sign-off'],
   log: ['logs'],
   'sign-off': ['sign-off', 'visits', 'presets', 'board'],
-  report: ['report-links', 'board'],
+  'report-link': ['report-links', 'board'],
   member: ['team', 'me'],
   workshop: ['workshop', 'me', 'next-pull'],
 };
@@ -37,7 +37,8 @@ export function useLiveChanges(): boolean {
       setLive(false);
     };
     const listen = (event: MessageEvent<string>) => {
-      for (const root of rootsOf(event.data)) void client.invalidateQueries({ queryKey: root === '' ? [] : [root] });
+      for (const root of rootsOf(event.data))
+        void client.invalidateQueries({ queryKey: root === '' ? [] : [root] });
     };
     source.onmessage = listen;
     source.addEventListener('change', listen);

@@ -3,12 +3,12 @@ import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/r
 import { useIntentKey } from '../../client/intent-key';
 import { get, send } from '../../client/request';
 
-const ControllerPage = pageOf(Controller);
+const ControllerList = pageOf(Controller).pick({ items: true });
 
 export const controllersQueryOptions = () =>
   queryOptions({
     queryKey: ['controllers'],
-    queryFn: async ({ signal }) => (await get('/controllers?limit=200', ControllerPage, signal)).items,
+    queryFn: async ({ signal }) => (await get('/controllers?limit=200', ControllerList, signal)).items,
   });
 
 /** The kinds of controller that this workshop has described. */

@@ -14,8 +14,7 @@ export function useChangeCustomer() {
   return useMutation({
     mutationFn: ({ id, revision, change }: Change) =>
       send('PATCH', `/customers/${id}`, Customer, { body: change, ifMatch: revision }),
-    onSuccess: (customer) =>
-      client.setQueryData(customerQueryOptions(customer.id).queryKey, customer),
+    onSuccess: (customer) => client.setQueryData(customerQueryOptions(customer.id).queryKey, customer),
     onSettled: () => client.invalidateQueries({ queryKey: ['customers'] }),
   });
 }

@@ -14,7 +14,10 @@ export function useConfirmLog() {
   const intent = useIntentKey();
   return useMutation({
     mutationFn: ({ logId, input }: Confirm) =>
-      send('POST', `/logs/${logId}/confirm`, Log, { body: input, idempotencyKey: intent.keyFor({ logId, input }) }),
+      send('POST', `/logs/${logId}/confirm`, Log, {
+        body: input,
+        idempotencyKey: intent.keyFor({ logId, input }),
+      }),
     onSuccess: () => intent.done(),
     onSettled: () => {
       for (const root of ['logs', 'pulls', 'next-pull', 'presets', 'board', 'visits']) {

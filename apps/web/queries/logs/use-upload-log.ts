@@ -13,10 +13,15 @@ export function useUploadLog(sessionId: string) {
     mutationFn: (file: File) => {
       setSentShare(0);
       const identity = { name: file.name, byteCount: file.size, lastModified: file.lastModified };
-      return uploadText(`/tuning-sessions/${sessionId}/logs?fileName=${encodeURIComponent(file.name)}`, file, Log, {
-        idempotencyKey: intent.keyFor(identity),
-        onProgress: setSentShare,
-      });
+      return uploadText(
+        `/tuning-sessions/${sessionId}/logs?fileName=${encodeURIComponent(file.name)}`,
+        file,
+        Log,
+        {
+          idempotencyKey: intent.keyFor(identity),
+          onProgress: setSentShare,
+        },
+      );
     },
     onSuccess: () => intent.done(),
     onSettled: () => client.invalidateQueries({ queryKey: ['logs'] }),

@@ -24,13 +24,14 @@ export function useSignOut() {
   });
 }
 
-/** Makes the first owner of a fresh installation, with the one-time code that the server printed. */
+/** Makes the first owner of a fresh installation, with the one-time code that the server printed, and signs them in. */
 export function useMakeFirstOwner() {
   const client = useQueryClient();
   return useMutation({
-    mutationFn: (input: (typeof FirstOwner)['_output']) => sendOnly('POST', '/setup/first-owner', { body: input }),
-    onSuccess: () => client.clear(),
+    mutationFn: (input: (typeof FirstOwner)['_output']) => send('POST', '/first-owner', Me, { body: input }),
+    onSuccess: (me) => {
+      client.clear();
+      client.setQueryData(meQueryOptions().queryKey, me);
+    },
   });
 }
-
-

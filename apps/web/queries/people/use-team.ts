@@ -3,12 +3,12 @@ import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/r
 import { useIntentKey } from '../../client/intent-key';
 import { get, send } from '../../client/request';
 
-const MemberPage = pageOf(Member);
+const MemberList = pageOf(Member).pick({ items: true });
 
 export const teamQueryOptions = () =>
   queryOptions({
     queryKey: ['team'],
-    queryFn: async ({ signal }) => (await get('/team?limit=200', MemberPage, signal)).items,
+    queryFn: async ({ signal }) => (await get('/team', MemberList, signal)).items,
   });
 
 /** Everybody who works here, and worked here. */

@@ -3,12 +3,12 @@ import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/r
 import { useIntentKey } from '../../client/intent-key';
 import { get, send, sendOnly } from '../../client/request';
 
-const TokenPage = pageOf(Token);
+const TokenList = pageOf(Token).pick({ items: true });
 
 export const tokensQueryOptions = () =>
   queryOptions({
     queryKey: ['tokens'],
-    queryFn: async ({ signal }) => (await get('/tokens?limit=200', TokenPage, signal)).items,
+    queryFn: async ({ signal }) => (await get('/tokens', TokenList, signal)).items,
   });
 
 /** Tokens by which programs reach this workshop's records. */
@@ -28,7 +28,7 @@ export function useMakeToken() {
 export function useRevokeToken() {
   const client = useQueryClient();
   return useMutation({
-    mutationFn: (id: string) => sendOnly('POST', `/tokens/${id}/revoke`),
+    mutationFn: (id: string) => sendOnly('DELETE', `/tokens/${id}`),
     onSettled: () => client.invalidateQueries({ queryKey: tokensQueryOptions().queryKey }),
   });
 }

@@ -2,13 +2,13 @@ import { pageOf, Preset, PresetRevision } from '@pullbook/contracts';
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { get } from '../../client/request';
 
-const PresetPage = pageOf(Preset);
-const RevisionPage = pageOf(PresetRevision);
+const PresetList = pageOf(Preset).pick({ items: true });
+const RevisionList = pageOf(PresetRevision).pick({ items: true });
 
 export const presetsQueryOptions = (carId: string) =>
   queryOptions({
     queryKey: ['presets', 'of-car', carId],
-    queryFn: async ({ signal }) => (await get(`/cars/${carId}/presets?limit=200`, PresetPage, signal)).items,
+    queryFn: async ({ signal }) => (await get(`/cars/${carId}/presets?limit=200`, PresetList, signal)).items,
     enabled: carId !== '',
   });
 
@@ -19,7 +19,7 @@ export const presetRevisionsQueryOptions = (presetId: string) =>
   queryOptions({
     queryKey: ['presets', 'revisions', presetId],
     queryFn: async ({ signal }) =>
-      (await get(`/presets/${presetId}/revisions?limit=200`, RevisionPage, signal)).items,
+      (await get(`/presets/${presetId}/revisions?limit=200`, RevisionList, signal)).items,
   });
 
 /** Every revision of one preset, each as it was written. */

@@ -15,7 +15,8 @@ export function useVoidPull() {
   const notices = useNotices();
   const keyOf = (pull: Pull) => pullsQueryOptions(pull.tuningSessionId, pull.presetId).queryKey;
   return useMutation({
-    mutationFn: ({ pull, reason }: Void) => send('POST', `/pulls/${pull.id}/void`, Pull, { body: { reason } }),
+    mutationFn: ({ pull, reason }: Void) =>
+      send('POST', `/pulls/${pull.id}/void`, Pull, { body: { reason } }),
     onMutate: async ({ pull, reason }) => {
       await client.cancelQueries({ queryKey: keyOf(pull) });
       const before = client.getQueryData(keyOf(pull));

@@ -17,7 +17,10 @@ export function useSeal(visitId: string) {
   const intent = useIntentKey();
   return useMutation({
     mutationFn: (input: SignOffNew) =>
-      send('POST', `/visits/${visitId}/sign-off`, SignOff, { body: input, idempotencyKey: intent.keyFor(input) }),
+      send('POST', `/visits/${visitId}/sign-off`, SignOff, {
+        body: input,
+        idempotencyKey: intent.keyFor(input),
+      }),
     onSuccess: (signOff) => {
       intent.done();
       client.setQueryData(signOffQueryOptions(visitId).queryKey, signOff);

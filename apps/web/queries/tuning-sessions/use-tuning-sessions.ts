@@ -3,13 +3,13 @@ import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/r
 import { useIntentKey } from '../../client/intent-key';
 import { get, send } from '../../client/request';
 
-const SessionPage = pageOf(TuningSession);
+const SessionList = pageOf(TuningSession).pick({ items: true });
 
 export const tuningSessionsQueryOptions = (visitId: string) =>
   queryOptions({
     queryKey: ['tuning-sessions', visitId],
     queryFn: async ({ signal }) =>
-      (await get(`/visits/${visitId}/tuning-sessions?limit=200`, SessionPage, signal)).items,
+      (await get(`/visits/${visitId}/tuning-sessions?limit=200`, SessionList, signal)).items,
   });
 
 /** The tuning sessions of one visit. */
@@ -38,7 +38,7 @@ export function useAnswerReadiness(session: TuningSession) {
   const client = useQueryClient();
   return useMutation({
     mutationFn: (input: ReadinessAnswer) =>
-      send('PUT', `/tuning-sessions/${session.id}/readiness`, TuningSession, {
+      send('PUT', `/tuning-sessions/${session.id}/readiness-check`, TuningSession, {
         body: input,
         ifMatch: session.revision,
       }),

@@ -62,5 +62,7 @@ export function factsOf(card: Card, now: Date): string {
       : card.promisedAt === null
         ? null
         : `promised ${sayWhen(card.promisedAt, now)}`;
-  return [card.customerName, card.tunerName, card.bay, when].filter((one) => one !== null && one !== '').join(' · ');
+  return [card.customerName, card.tunerName, card.bay, when]
+    .filter((one) => one !== null && one !== '')
+    .join(' · ');
 }

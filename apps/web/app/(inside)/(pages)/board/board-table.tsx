@@ -21,13 +21,21 @@ export function BoardTable({ cards, onMove }: BoardTableProps) {
       <table>
         <thead>
           <tr>
-            {['Plate', 'Car', 'Customer', 'Stage', 'Tuner', 'Bay', 'Booked', 'Promised', 'What holds it up'].map(
-              (name) => (
-                <th key={name} scope="col">
-                  {name}
-                </th>
-              ),
-            )}
+            {[
+              'Plate',
+              'Car',
+              'Customer',
+              'Stage',
+              'Tuner',
+              'Bay',
+              'Booked',
+              'Promised',
+              'What holds it up',
+            ].map((name) => (
+              <th key={name} scope="col">
+                {name}
+              </th>
+            ))}
             <th scope="col">
               <span className="unseen">Move</span>
             </th>

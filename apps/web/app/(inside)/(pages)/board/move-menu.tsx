@@ -12,7 +12,15 @@ interface MoveMenuProps {
 /** Moving a car without dragging it. */
 export function MoveMenu({ card, onMove }: MoveMenuProps) {
   return (
-    <Menu compact name={`Move ${card.plate}`} label={<>Move <span aria-hidden="true">▾</span></>}>
+    <Menu
+      compact
+      name={`Move ${card.plate}`}
+      label={
+        <>
+          Move <span aria-hidden="true">▾</span>
+        </>
+      }
+    >
       {(close) =>
         stages.map((stage) => (
           <button

@@ -38,9 +38,19 @@ export function CarPart({ draft, chosen, onChoose, lookalikes }: CarPartProps) {
           )}
           <div className="columns">
             <TextField label="Plate" required upperCase {...draft.bind('car.plate')} />
-            <TextField label="Model" required hint="Such as: Estate, 2.0 turbo" {...draft.bind('car.model')} />
+            <TextField
+              label="Model"
+              required
+              hint="Such as: Estate, 2.0 turbo"
+              {...draft.bind('car.model')}
+            />
             <TextField label="Model year" inputMode="numeric" {...draft.bind('car.modelYear')} />
-            <TextField label="VIN" upperCase hint={sayVin(draft.values['car.vin'])} {...draft.bind('car.vin')} />
+            <TextField
+              label="VIN"
+              upperCase
+              hint={sayVin(draft.values['car.vin'])}
+              {...draft.bind('car.vin')}
+            />
           </div>
         </>
       )}
@@ -50,7 +60,8 @@ export function CarPart({ draft, chosen, onChoose, lookalikes }: CarPartProps) {
             {found.map((one) => (
               <li key={one.id}>
                 <span>
-                  <Plate>{one.plate}</Plate> {one.model}, {one.customerName} <span className="small">({one.why})</span>
+                  <Plate>{one.plate}</Plate> {one.model}, {one.customerName}{' '}
+                  <span className="small">({one.why})</span>
                 </span>
                 <Button
                   aria-label={`Use ${one.plate} from the book`}

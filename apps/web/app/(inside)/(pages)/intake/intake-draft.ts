@@ -41,7 +41,9 @@ export function readIntake(
   chosen: Chosen,
   units: Units,
 ): ReadResult<IntakeNew> {
-  const rows = wanted.filter((row) => row.name.trim() !== '' || row.purpose.trim() !== '' || row.target.trim() !== '');
+  const rows = wanted.filter(
+    (row) => row.name.trim() !== '' || row.purpose.trim() !== '' || row.target.trim() !== '',
+  );
   const wantedValues = Object.fromEntries(
     rows.flatMap((row, index) => [
       [`wantedPresets.${index}.name`, row.name],

@@ -67,7 +67,10 @@ export function IntakeScreen() {
         <ProblemNote error={intake.error} />
         {faultCount > 0 ? (
           <Mind>
-            <p>{faultCount === 1 ? 'One field needs' : `${faultCount} fields need`} a second look. Nothing is lost.</p>
+            <p>
+              {faultCount === 1 ? 'One field needs' : `${faultCount} fields need`} a second look. Nothing is
+              lost.
+            </p>
           </Mind>
         ) : null}
         <Button type="submit" kind="act" big busy={intake.isPending}>

@@ -1,0 +1,124 @@
+'use client';
+
+import { LogConfirm, type Log, type Preset } from '@pullbook/contracts';
+import { useState, type FormEvent } from 'react';
+import { Button } from '../../../../components/button/button';
+import { CheckField } from '../../../../components/field/check-field';
+import { TextField } from '../../../../components/field/text-field';
+import { readValues } from '../../../../components/form/read-values';
+import { useDraft } from '../../../../components/form/use-draft';
+import { Empty, Mind } from '../../../../components/marks/marks';
+import { ProblemNote } from '../../../../components/marks/problem-note';
+import { useNotices } from '../../../../components/notices/notices';
+import { useUnits } from '../../../../components/units/use-units';
+import { useConfirmLog } from '../../../../queries/logs/use-confirm-log';
+import { FoundPullRow } from './found-pull-row';
+import styles from './log.module.css';
+
+interface FoundPullsProps {
+  readonly log: Log;
+  readonly preset: Preset;
+  readonly dutyPct: number | null;
+  readonly onDone: () => void;
+}
+
+const plural = (count: number) => `${count} ${count === 1 ? 'pull' : 'pulls'}`;
+
+/** The pulls found in a log: choose which to take in, say once which duty was set. */
+export function FoundPulls({ log, preset, dutyPct, onDone }: FoundPullsProps) {
+  const units = useUnits();
+  const notices = useNotices();
+  const confirm = useConfirmLog();
+  const { analysis } = log;
+  const taken = new Set(log.confirmed.map((one) => one.index));
+  const [chosen, setChosen] = useState<ReadonlySet<number>>(
+    () => new Set(analysis.pulls.flatMap((pull, index) => (pull.usable && !taken.has(index) ? [index] : []))),
+  );
+  const [isHot, setHot] = useState(false);
+  const draft = useDraft({ dutyPct: dutyPct === null ? '' : String(dutyPct) });
+  const choose = (index: number, isChosen: boolean) =>
+    setChosen((old) => new Set(isChosen ? [...old, index] : [...old].filter((one) => one !== index)));
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    const read = readValues(draft.values, units, LogConfirm, (from) => ({
+      presetId: preset.id,
+      dutyPct: from.numberOrNull('dutyPct'),
+      holdPct: preset.gateHoldPct,
+      heatSoaked: isHot,
+      indexes: [...chosen].sort((a, b) => a - b),
+    }));
+    if ('faults' in read) return draft.fail(read.faults);
+    return confirm.mutate(
+      { logId: log.id, input: read.data },
+      {
+        onSuccess: () => {
+          notices.done(`${plural(read.data.indexes.length)} taken in from ${log.fileName}.`);
+          onDone();
+        },
+        onError: draft.failFrom,
+      },
+    );
+  };
+  return (
+    <form onSubmit={submit} noValidate className="stack">
+      {log.alreadyOnRecord ? (
+        <Mind>This very file is on record already; nothing was stored twice.</Mind>
+      ) : null}
+      {analysis.warnings.length === 0 ? null : (
+        <Mind title="About this log">
+          <ul>
+            {analysis.warnings.map((warning) => (
+              <li key={`${warning.code}${warning.text}`}>{warning.text}</li>
+            ))}
+          </ul>
+        </Mind>
+      )}
+      {analysis.pulls.length === 0 ? (
+        <Empty title="No full-load pull was found in this log.">
+          <p>The file is kept. Check that throttle and boost were logged, or type the peak by hand.</p>
+        </Empty>
+      ) : (
+        <ul className={styles.found}>
+          {analysis.pulls.map((pull, index) => (
+            <FoundPullRow
+              key={index}
+              index={index}
+              pull={pull}
+              trace={log.traces[index]}
+              isTaken={taken.has(index)}
+              isChosen={chosen.has(index)}
+              onChoose={(isChosen) => choose(index, isChosen)}
+            />
+          ))}
+        </ul>
+      )}
+      <details className={styles.channels}>
+        <summary>What was read from the file</summary>
+        <p>
+          {analysis.sampleRateHz === null
+            ? 'No even sample rate'
+            : `${Math.round(analysis.sampleRateHz)} samples a second`}
+          ; {analysis.channels.map((one) => `${one.header}: ${one.quantity}, ${one.unit}`).join('; ')}
+        </p>
+      </details>
+      {analysis.pulls.length === 0 ? null : (
+        <>
+          <div className={styles.once}>
+            <TextField
+              label="Duty that was set, %"
+              unit="%"
+              inputMode="decimal"
+              hint={`For all the pulls chosen, on preset ${preset.slot} ${preset.name}.`}
+              {...draft.bind('dutyPct')}
+            />
+            <CheckField label="Heat-soaked" checked={isHot} onChange={setHot} />
+          </div>
+          <ProblemNote error={confirm.error} />
+          <Button type="submit" kind="act" big busy={confirm.isPending} disabled={chosen.size === 0}>
+            {chosen.size === 0 ? 'Choose a pull to take in' : `Take in ${plural(chosen.size)}`}
+          </Button>
+        </>
+      )}
+    </form>
+  );
+}

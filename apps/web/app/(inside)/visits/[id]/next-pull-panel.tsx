@@ -1,0 +1,66 @@
+'use client';
+
+import type { Car, NextPull, Preset, Visit } from '@pullbook/contracts';
+import { Mind, Skeleton } from '../../../../components/marks/marks';
+import { ProblemNote } from '../../../../components/marks/problem-note';
+import { ControllerChoice } from '../../../../components/preset/controller-choice';
+import { GoalForm } from '../../../../components/preset/goal-form';
+import { AcceptPart } from './accept-part';
+import { AdvicePart } from './advice-part';
+import styles from './visit.module.css';
+
+interface NextPullPanelProps {
+  readonly preset: Preset;
+  readonly car: Car;
+  readonly visit: Visit;
+  readonly number: number;
+  readonly next: NextPull | undefined;
+  readonly error: Error | null;
+  readonly onRetry: () => void;
+}
+
+/** What to drive next, or what has to be agreed before anything may be driven. */
+export function NextPullPanel({ preset, car, visit, number, next, error, onRetry }: NextPullPanelProps) {
+  if (car.controllerId === null) return <ControllerChoice car={car} />;
+  if (preset.targetKpa === null || preset.ceilingKpa === null) return <GoalForm preset={preset} car={car} />;
+  if (next === undefined) {
+    return (
+      <section className={`sheet ${styles.next}`} aria-label="Next pull">
+        {error === null ? <Skeleton lines={4} label="Working out the next pull" /> : null}
+        <ProblemNote error={error} onRetry={onRetry} />
+      </section>
+    );
+  }
+  const { advice } = next;
+  if (!next.ready || advice === null) {
+    return (
+      <section className={`sheet ${styles.next}`} aria-label="Next pull">
+        <h2>No advice yet</h2>
+        <Mind title="Missing">
+          <ul>
+            {next.missing.map((one) => (
+              <li key={one}>{one}</li>
+            ))}
+          </ul>
+        </Mind>
+      </section>
+    );
+  }
+  if (advice.action === 'stop') {
+    return (
+      <section className={`${styles.next} ${styles.stop}`} aria-labelledby="next-title">
+        <h2 id="next-title">
+          <span aria-hidden="true">■ </span>Stop
+        </h2>
+        {advice.reasons.map((reason, index) => (
+          <p key={reason.code} className={index === 0 ? styles.stopReason : undefined}>
+            {reason.text}
+          </p>
+        ))}
+        <p>Find the cause before the next pull. A wrong reading can be voided in the list below.</p>
+      </section>
+    );
+  }
+  if (advice.action === 'accept') return <AcceptPart preset={preset} visit={visit} advice={advice} />;
+  return <AdvicePart number={number} next={next} advice={advice} />;
+}

@@ -1,0 +1,100 @@
+'use client';
+
+import type { Car, DutyAdvice, Preset, Pull, TuningSession, Visit } from '@pullbook/contracts';
+import { useState, type DragEvent } from 'react';
+import { useControllers } from '../../../../queries/controllers/use-controllers';
+import { useNextPull } from '../../../../queries/advice/use-next-pull';
+import { usePulls } from '../../../../queries/pulls/use-pulls';
+import { ProblemNote } from '../../../../components/marks/problem-note';
+import { PeakStrip } from '../../../../components/pictures/peak-strip';
+import { LogDrop } from './log-drop';
+import { NextPullPanel } from './next-pull-panel';
+import { PullList } from './pull-list';
+import { RecordPanel } from './record-panel';
+import { ResponsePart } from './response-part';
+import { stripOf } from './strip-of';
+import styles from './visit.module.css';
+
+interface PresetBenchProps {
+  readonly preset: Preset;
+  readonly visit: Visit;
+  readonly session: TuningSession;
+  readonly sessions: readonly TuningSession[];
+  readonly car: Car;
+}
+
+/** One preset on test: what to drive next, what was driven, and the place to write it down. */
+export function PresetBench({ preset, visit, session, sessions, car }: PresetBenchProps) {
+  const next = useNextPull(session.id, preset.id);
+  const { pulls, isPending, error } = usePulls(
+    sessions.map((one) => one.id),
+    preset.id,
+  );
+  const controllers = useControllers();
+  const [file, setFile] = useState<File | null>(null);
+  const [isOver, setOver] = useState(false);
+  const controller = controllers.data?.find((one) => one.id === car.controllerId) ?? null;
+  const number = (pulls.at(-1)?.number ?? 0) + 1;
+  const advice = next.data?.advice ?? null;
+  const over = (event: DragEvent) => {
+    event.preventDefault();
+    setOver(true);
+  };
+  const drop = (event: DragEvent) => {
+    event.preventDefault();
+    setOver(false);
+    setFile(event.dataTransfer.files[0] ?? null);
+  };
+  return (
+    <div
+      className={`${styles.halves} ${isOver ? styles.dropHere : ''}`}
+      onDragOver={over}
+      onDragLeave={() => setOver(false)}
+      onDrop={drop}
+    >
+      <div className={styles.left}>
+        <NextPullPanel
+          preset={preset}
+          car={car}
+          visit={visit}
+          number={number}
+          next={next.data}
+          error={next.error}
+          onRetry={() => void next.refetch()}
+        />
+        <section className={`sheet ${styles.stripSheet}`} aria-label="Peak strip">
+          <PeakStrip form="medium" figures={stripOf({ preset, car, pulls, advice })} />
+        </section>
+        <section className={`sheet ${styles.listSheet}`} aria-labelledby="pulls">
+          <ProblemNote error={error} />
+          <PullList pulls={pulls} isPending={isPending} />
+          <ResponsePart preset={preset} car={car} controller={controller} pulls={pulls} advice={advice} />
+        </section>
+      </div>
+      <RecordPanel
+        preset={preset}
+        session={session}
+        controller={controller}
+        next={next.data}
+        number={number}
+        lastPull={pulls.at(-1)}
+        onFile={setFile}
+      />
+      {file === null ? null : (
+        <LogDrop
+          key={`${file.name}${file.size}${file.lastModified}`}
+          file={file}
+          session={session}
+          preset={preset}
+          dutyPct={dutyForLog(advice, pulls)}
+          onClose={() => setFile(null)}
+        />
+      )}
+    </div>
+  );
+}
+
+/** The duty that a log was most likely driven with: the advised one, else the last one. */
+function dutyForLog(advice: DutyAdvice | null, pulls: readonly Pull[]): number | null {
+  return advice?.duty ?? pulls.at(-1)?.dutyPct ?? null;
+}

@@ -1,0 +1,114 @@
+'use client';
+
+import type { Pull } from '@pullbook/contracts';
+import { useState } from 'react';
+import { Button } from '../../../../components/button/button';
+import { Empty, Skeleton } from '../../../../components/marks/marks';
+import { useUnits } from '../../../../components/units/use-units';
+import { VoidDialog } from './void-dialog';
+import styles from './visit.module.css';
+
+const fewPulls = 5;
+
+interface PullListProps {
+  readonly pulls: readonly Pull[];
+  readonly isPending: boolean;
+}
+
+/** The pulls of this preset in this visit, newest first, each with its verdict. */
+export function PullList({ pulls, isPending }: PullListProps) {
+  const units = useUnits();
+  const [showAll, setShowAll] = useState(false);
+  const [voiding, setVoiding] = useState<Pull | null>(null);
+  const newestFirst = [...pulls].reverse();
+  const shown = showAll ? newestFirst : newestFirst.slice(0, fewPulls);
+  return (
+    <>
+      <h2 id="pulls" className="unseen">
+        Pulls
+      </h2>
+      {isPending ? <Skeleton lines={3} label="Loading the pulls" /> : null}
+      {!isPending && pulls.length === 0 ? (
+        <Empty title="No pull on record for this preset.">
+          <p>Set the duty shown above, drive one pull, and type its peak or drop in the log.</p>
+        </Empty>
+      ) : null}
+      {pulls.length === 0 ? null : (
+        <table className={styles.pulls}>
+          <thead>
+            <tr>
+              <th scope="col">Pull</th>
+              <th scope="col" className="n">
+                Duty %
+              </th>
+              <th scope="col" className={`n ${styles.wideOnly}`}>
+                Gear
+              </th>
+              <th scope="col" className="n">
+                Peak {units.pressureWord}
+              </th>
+              <th scope="col" className={`n ${styles.wideOnly}`}>
+                Overshoot %
+              </th>
+              <th scope="col">Verdict</th>
+              <th scope="col">
+                <span className="unseen">Void</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {shown.map((pull) => (
+              <tr key={pull.id} className={pull.voidedAt === null ? undefined : styles.voided}>
+                <td>{pull.number}</td>
+                <td className="n">{pull.dutyPct}</td>
+                <td className={`n ${styles.wideOnly}`}>{pull.gear ?? '–'}</td>
+                <td className="n">{units.peak(pull.peakKpa)}</td>
+                <td className={`n ${styles.wideOnly}`}>{pull.overshootPct?.toFixed(1) ?? '–'}</td>
+                <td>
+                  <Verdict pull={pull} />
+                </td>
+                <td className={styles.voidCell}>
+                  {pull.voidedAt === null ? (
+                    <button
+                      type="button"
+                      aria-label={`Void pull ${pull.number}`}
+                      onClick={() => setVoiding(pull)}
+                    >
+                      Void
+                    </button>
+                  ) : null}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {pulls.length > fewPulls ? (
+        <Button kind="quiet" onClick={() => setShowAll(!showAll)}>
+          {showAll ? `Show the last ${fewPulls} pulls` : `Show all ${pulls.length} pulls`}
+        </Button>
+      ) : null}
+      {voiding === null ? null : <VoidDialog pull={voiding} onClose={() => setVoiding(null)} />}
+    </>
+  );
+}
+
+/** Usable or not and why, in words; what to mind beside it. */
+function Verdict({ pull }: Readonly<{ pull: Pull }>) {
+  if (pull.voidedAt !== null) return <>void: {pull.voidReason}</>;
+  const why = pull.reasons.map((reason) => reason.text).join('; ');
+  const verdict = pull.usable ? 'usable' : `not usable: ${why}`;
+  return (
+    <>
+      {verdict}
+      {pull.heatSoaked ? ', heat-soaked' : ''}
+      {pull.source === 'log' ? ', from log' : ''}
+      {pull.warnings.map((warning) => (
+        <span key={warning.code} className={styles.warning}>
+          <span aria-hidden="true">▲ </span>
+          {warning.text}
+        </span>
+      ))}
+    </>
+  );
+}

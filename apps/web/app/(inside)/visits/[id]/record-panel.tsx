@@ -1,0 +1,166 @@
+'use client';
+
+import {
+  PullNew,
+  type Controller,
+  type NextPull,
+  type Preset,
+  type Pull,
+  type TuningSession,
+} from '@pullbook/contracts';
+import { useRef, type FormEvent, type RefObject } from 'react';
+import { Button } from '../../../../components/button/button';
+import { CheckField } from '../../../../components/field/check-field';
+import { readValues } from '../../../../components/form/read-values';
+import { useDraft } from '../../../../components/form/use-draft';
+import { Mind } from '../../../../components/marks/marks';
+import { ProblemNote } from '../../../../components/marks/problem-note';
+import { useNotices } from '../../../../components/notices/notices';
+import { useUnits } from '../../../../components/units/use-units';
+import { useRecordPull } from '../../../../queries/pulls/use-record-pull';
+import { dutyRangeOf, heldValues } from './held-values';
+import { Keypad } from './keypad';
+import { PeakReadout } from './peak-readout';
+import { Stepper } from './stepper';
+import { sayOverStep } from './say-over-step';
+import styles from './visit.module.css';
+
+interface RecordPanelProps {
+  readonly preset: Preset;
+  readonly session: TuningSession;
+  readonly controller: Controller | null;
+  readonly next: NextPull | undefined;
+  readonly number: number;
+  readonly lastPull: Pull | undefined;
+  readonly onFile: (file: File) => void;
+}
+
+/** Writes down a pull: type the peak, press record. Duty and gear keep their last values until changed. */
+export function RecordPanel({
+  preset,
+  session,
+  controller,
+  next,
+  number,
+  lastPull,
+  onFile,
+}: RecordPanelProps) {
+  const units = useUnits();
+  const notices = useNotices();
+  const record = useRecordPull(session.id);
+  const fileInput = useRef<HTMLInputElement>(null);
+  // Empty duty and gear follow advice and last pull; what a person sets stands until the pull is recorded.
+  const draft = useDraft({ peakKpa: '', dutyPct: '', gear: '', heatSoaked: '' });
+  const held = heldValues({ typed: draft.values, next, lastPull, controller });
+  const range = dutyRangeOf(controller);
+  const overStep = sayOverStep(held.dutyPct, next, controller);
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    const read = readValues({ ...draft.values, ...held }, units, PullNew, (from) => ({
+      presetId: preset.id,
+      dutyPct: from.numberOrNull('dutyPct'),
+      holdPct: preset.gateHoldPct,
+      gear: from.numberOrNull('gear'),
+      peakKpa: from.kpaOrNull('peakKpa'),
+      heatSoaked: draft.values.heatSoaked === 'yes',
+    }));
+    if ('faults' in read) return draft.fail(read.faults);
+    return record.mutate(read.data, {
+      onSuccess: (pull) => {
+        draft.set({ peakKpa: '', dutyPct: '' });
+        notices.done(
+          `Pull ${pull.number} recorded: ${units.peak(pull.peakKpa)} ${units.pressureWord} at ${pull.dutyPct} %.`,
+        );
+        for (const warning of pull.warnings) notices.mind(`Pull ${pull.number}: ${warning.text}`);
+      },
+      onError: draft.failFrom,
+    });
+  };
+  return (
+    <aside className={styles.right} aria-label="Record a pull">
+      <CautionHere cutKpa={session.readiness.overBoostCutKpa} />
+      <form onSubmit={submit} noValidate className={styles.record}>
+        <PeakReadout unit={units.pressureWord} {...draft.bind('peakKpa')} />
+        <div className={styles.settings}>
+          <Stepper
+            label="Duty driven, %"
+            value={held.dutyPct}
+            step={range.step}
+            min={range.min}
+            max={range.max}
+            error={draft.faults['dutyPct']}
+            onChange={(dutyPct) => draft.set({ dutyPct })}
+          />
+          <Stepper
+            label="Gear"
+            value={held.gear}
+            step={1}
+            min={1}
+            max={12}
+            error={draft.faults['gear']}
+            onChange={(gear) => draft.set({ gear })}
+          />
+        </div>
+        <OverStep text={overStep} />
+        <ProblemNote error={record.error} />
+        <Keypad value={draft.values.peakKpa} onChange={(peakKpa) => draft.set({ peakKpa })} />
+        <CheckField
+          label="Heat-soaked: driven hot, straight after others"
+          checked={draft.values.heatSoaked === 'yes'}
+          onChange={(isHot) => draft.set({ heatSoaked: isHot ? 'yes' : '' })}
+        />
+        <div className={styles.actions}>
+          <Button onClick={() => fileInput.current?.click()}>Drop a log</Button>
+          <Button type="submit" kind="act" big busy={record.isPending} disabled={record.isPaused}>
+            {record.isPaused ? 'Waits for network' : `Record pull ${number}`}
+          </Button>
+        </div>
+        <LogInput inputRef={fileInput} onFile={onFile} />
+      </form>
+    </aside>
+  );
+}
+
+function CautionHere({ cutKpa }: Readonly<{ cutKpa: number | null }>) {
+  const units = useUnits();
+  return (
+    <Mind>
+      <p className="small">
+        Driver drives, passenger types. Stop at any knock, lean reading or odd noise.
+        {cutKpa === null ? '' : ` Over-boost cut is set to ${units.write(cutKpa)}.`}
+      </p>
+    </Mind>
+  );
+}
+
+function OverStep({ text }: Readonly<{ text: string | null }>) {
+  if (text === null) return null;
+  return (
+    <Mind>
+      <p className="small">{text}</p>
+    </Mind>
+  );
+}
+
+interface LogInputProps {
+  readonly inputRef: RefObject<HTMLInputElement | null>;
+  readonly onFile: (file: File) => void;
+}
+
+function LogInput({ inputRef, onFile }: LogInputProps) {
+  return (
+    <input
+      ref={inputRef}
+      type="file"
+      className="unseen"
+      tabIndex={-1}
+      aria-label="Log file"
+      accept=".csv,.txt,.log,text/csv,text/plain"
+      onChange={(event) => {
+        const file = event.target.files?.[0];
+        if (file !== undefined) onFile(file);
+        event.target.value = '';
+      }}
+    />
+  );
+}

@@ -1,0 +1,62 @@
+'use client';
+
+import type { Car, Controller, DutyAdvice, Preset, Pull } from '@pullbook/contracts';
+import { layoutResponseChart, type ChartFigures } from '@pullbook/pictures';
+import { PictureFrame } from '../../../../components/pictures/picture-frame';
+import { usePressureFormat } from '../../../../components/pictures/use-pressure-format';
+import { dutyRangeOf } from './held-values';
+import styles from './visit.module.css';
+
+interface ResponsePartProps {
+  readonly preset: Preset;
+  readonly car: Car;
+  readonly controller: Controller | null;
+  readonly pulls: readonly Pull[];
+  readonly advice: DutyAdvice | null;
+}
+
+const chartHeight = 280;
+
+/** How boost answers duty on this car: pulls, predicted curve and band, target and ceiling. */
+export function ResponsePart({ preset, car, controller, pulls, advice }: ResponsePartProps) {
+  const format = usePressureFormat();
+  const figures = chartOf({ preset, car, controller, pulls, advice });
+  if (figures.pulls.length === 0 && figures.curve.length === 0) return null;
+  return (
+    <figure className={styles.response}>
+      <figcaption>Response: peak against duty</figcaption>
+      <PictureFrame
+        leastWidth={240}
+        leastHeight={chartHeight}
+        withTable
+        layout={(width) =>
+          layoutResponseChart(figures, { form: 'screen', width, height: chartHeight }, format)
+        }
+      />
+    </figure>
+  );
+}
+
+function chartOf({ preset, car, controller, pulls, advice }: ResponsePartProps): ChartFigures {
+  return {
+    dutyRange: dutyRangeOf(controller),
+    baseKpa: car.mechanics.actuatorSpringKpa,
+    targetKpa: preset.targetKpa,
+    toleranceKpa: preset.toleranceKpa,
+    ceilingKpa: preset.ceilingKpa,
+    pulls: pulls.map((pull) => ({
+      number: pull.number,
+      dutyPct: pull.dutyPct,
+      peakKpa: pull.peakKpa,
+      isVoid: pull.voidedAt !== null || !pull.usable,
+    })),
+    curve: advice?.curve ?? [],
+    next: nextOf(advice),
+  };
+}
+
+function nextOf(advice: DutyAdvice | null): ChartFigures['next'] {
+  if (advice === null || advice.duty === null || advice.prediction === null) return null;
+  if (advice.action !== 'pull' && advice.action !== 'repeat') return null;
+  return { dutyPct: advice.duty, lowKpa: advice.prediction.lowKpa, highKpa: advice.prediction.highKpa };
+}

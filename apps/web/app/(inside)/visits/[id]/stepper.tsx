@@ -1,0 +1,52 @@
+'use client';
+
+import { useId } from 'react';
+import styles from './visit.module.css';
+
+interface StepperProps {
+  readonly label: string;
+  readonly value: string;
+  readonly step: number;
+  readonly min: number;
+  readonly max: number;
+  readonly error: string | undefined;
+  readonly onChange: (value: string) => void;
+}
+
+/** A figure that rarely changes: type it, or step it by the controller's grid. */
+export function Stepper({ label, value, step, min, max, error, onChange }: StepperProps) {
+  const id = useId();
+  const move = (by: number) => {
+    const now = Number(value.replace(',', '.'));
+    const from = value.trim() !== '' && Number.isFinite(now) ? now : min - by;
+    onChange(String(Math.min(max, Math.max(min, Math.round((from + by) * 1000) / 1000))));
+  };
+  return (
+    <div className={styles.stepper}>
+      <label htmlFor={id}>{label}</label>
+      <div>
+        <button type="button" aria-label={`${label}: less`} onClick={() => move(-step)}>
+          −
+        </button>
+        <input
+          id={id}
+          inputMode="decimal"
+          autoComplete="off"
+          value={value}
+          aria-invalid={error === undefined ? undefined : true}
+          aria-describedby={error === undefined ? undefined : `${id}-error`}
+          onChange={(event) => onChange(event.target.value)}
+        />
+        <button type="button" aria-label={`${label}: more`} onClick={() => move(step)}>
+          +
+        </button>
+      </div>
+      {error === undefined ? null : (
+        <p id={`${id}-error`} className={styles.readoutError}>
+          <span aria-hidden="true">▲ </span>
+          {error}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { unitsOf } from '../units/units-of';
+import { findBindingLimit, sayCeilingHint } from './ceiling-hint';
+
+const none = {
+  overBoostCutKpa: null,
+  sensorFullScaleKpa: null,
+  actuatorKpa: null,
+  turboKpa: null,
+  engineKpa: null,
+};
+
+describe('findBindingLimit', () => {
+  it('names the lowest limit that is known', () => {
+    expect(findBindingLimit({ ...none, overBoostCutKpa: 160, turboKpa: 150, engineKpa: 180 })).toEqual({
+      name: 'turbo',
+      kpa: 150,
+    });
+  });
+
+  it('finds nothing where no limit is known', () => {
+    expect(findBindingLimit(none)).toBeNull();
+  });
+});
+
+describe('sayCeilingHint', () => {
+  it('says the binding limit in the person’s unit', () => {
+    const units = unitsOf({ pressure: 'bar', temperature: 'C' });
+    expect(sayCeilingHint({ ...none, actuatorKpa: 165 }, units)).toContain('actuator, 1.65');
+  });
+
+  it('asks for limits where none is known', () => {
+    expect(sayCeilingHint(none, unitsOf({ pressure: 'kPa', temperature: 'C' }))).toContain('No limit');
+  });
+});
