@@ -3,6 +3,7 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
 import { z } from 'zod';
 import { DomainError } from '../../plumbing/domain-error.js';
+import { statusOfCode } from '../../plumbing/status-of-code.js';
 import { readReport } from '../../reports/read-report.js';
 import { originOf, sendPdf } from '../paper-reply.js';
 import { reportPdf } from '../report-pdf.js';
@@ -20,9 +21,13 @@ const policy = [
   "frame-ancestors 'none'",
 ].join('; ');
 const YEAR_S = 365 * 24 * 3600;
-const TokenParams = z.object({ token: z.string().max(120) });
+const TokenParams = z.object({ token: z.string() });
 
 const refusals: Readonly<Record<number, { title: string; text: string }>> = {
+  400: {
+    title: 'This address is not quite right',
+    text: 'Something at its end is not understood here. Open the link again as it was sent to you.',
+  },
   404: {
     title: 'There is no report here',
     text: 'The address may have been cut short on its way to you. Open the link again from the message, or ask the workshop for a new one.',
@@ -100,8 +105,5 @@ function sendPage(reply: FastifyReply, page: string): FastifyReply {
 }
 
 function statusOf(error: unknown): number {
-  if (error instanceof DomainError && error.code === 'gone') return 410;
-  if (error instanceof DomainError && error.code === 'not-found') return 404;
-  const isWrongRequest = error instanceof Error && 'validation' in error;
-  return isWrongRequest ? 404 : 500;
+  return error instanceof DomainError ? statusOfCode[error.code] : 500;
 }
