@@ -1,5 +1,6 @@
 import { DEFAULT_RISK_LIMIT, DEFAULT_STEP_LIMIT } from './check-duty-request.js';
 import type { DutyAdviceRequest } from './duty-advice-types.js';
+import { drawParticles } from './draw-particles.js';
 import { dutyGrid } from './duty-grid.js';
 import { chanceMeanBelow, chancePeakAbove, predictPeak, type PeakMixture } from './predict-peak.js';
 import { responsePosterior, type ResponsePosterior } from './response-posterior.js';
@@ -7,7 +8,7 @@ import { scalePulls, type ScaledPulls } from './scaled-pulls.js';
 import { thinPosterior } from './thin-posterior.js';
 
 /** Explanations kept for sums over the whole duty range. */
-const THIN_COUNT = 300;
+const THIN_COUNT = 250;
 
 /** A request, what its pulls say, and the questions that the decision asks of both. */
 export interface DutySituation {
@@ -28,7 +29,7 @@ export interface DutySituation {
 export function dutySituation(request: DutyAdviceRequest, logPrior?: Float64Array): DutySituation {
   const pulls = scalePulls(request.pulls, request);
   const alone = responsePosterior(pulls);
-  const posterior = logPrior ? responsePosterior(pulls, logPrior) : alone;
+  const posterior = logPrior ? responsePosterior(pulls, drawParticles(pulls, { logPrior })) : alone;
   const { targetKpa, toleranceKpa, ceilingKpa } = request.goal;
   return {
     request,

@@ -1,22 +1,26 @@
 import { MOST_PULLS } from './check-duty-request.js';
-import { dotProduct } from './dot-product.js';
 import type { Particles } from './draw-particles.js';
-import { falseLogOdds, falsePullTerms, type FalsePullTerms } from './false-pulls.js';
+import { falsePullTerms, type FalsePullTerms } from './false-pulls.js';
 import { peakPrecision, type PeakPrecision } from './peak-covariance.js';
 import { SCATTERS, SCATTER_SHARES } from './response-settings.js';
+import { resample } from './resample.js';
 import type { ScaledPulls } from './scaled-pulls.js';
 
-/** Explanations lighter than this share of the heaviest are dropped: e^-9, about 1 in 8000. */
+/** Explanations lighter than the heaviest by more than this are not collected: e^-9. */
 const DROPPED_BELOW_LOG = 9;
+/** Explanations kept; beyond that they are resampled in proportion to their weight. */
+const MOST_EXPLANATIONS = 1000;
+/** A false pull that makes an explanation this much less likely than without (log) is not worth the telling. */
+const LEAST_FALSE_GAIN = -4;
 
-/** One way to explain the pulls: a curve, a scatter and at most one false pull, with its weight. */
-export interface Explanation {
-  readonly particle: number;
-  readonly scatter: number;
+/** Ways to explain the pulls: a curve, a scatter and at most one false pull each, with weights that sum to 1. */
+export interface Explanations {
+  readonly count: number;
+  readonly particles: Int32Array;
+  readonly scatters: Uint8Array;
   /** Position of the false pull, or -1. */
-  readonly falsePull: number;
-  /** Log while they are collected, then a share of 1. */
-  readonly weight: number;
+  readonly falsePulls: Int16Array;
+  readonly weights: Float64Array;
 }
 
 /** What the explanations are weighed against. */
@@ -27,81 +31,120 @@ export interface Evidence {
   readonly misses: Float64Array;
 }
 
-/** All explanations that matter, weights summing to 1, and the precisions that they rest on. */
+/** All explanations that matter and the precisions that they rest on. */
 export interface Explained {
-  readonly explanations: readonly Explanation[];
+  readonly explanations: Explanations;
+  /** Chance that each pull is false. */
+  readonly falseChances: Float64Array;
+  /** One for each of `SCATTERS`. */
   readonly precisions: readonly PeakPrecision[];
 }
 
 /** Weighs every curve at every scatter, with none and with each one of the pulls taken as false. */
 export function explainPulls(evidence: Evidence, surelyFalse: ReadonlySet<number>): Explained {
   const precisions = SCATTERS.map((scatter) => peakPrecision(evidence.pulls, scatter, surelyFalse));
-  const collected: Explanation[] = [];
-  let highest = -Infinity;
+  const collected = emptyCollection(evidence.particles.count * SCATTERS.length * 2);
   precisions.forEach((precision, scatter) => {
-    const weigher = { evidence, precision, terms: falsePullTerms(precision), surelyFalse };
+    const terms = falsePullTerms(precision, surelyFalse);
     for (let particle = 0; particle < evidence.particles.count; particle += 1) {
-      highest = Math.max(highest, collect(weigher, { particle, scatter, highest }, collected));
+      const logWeight =
+        plainLogWeight(evidence, precision, particle) + (LOG_SCATTER_SHARES[scatter] as number);
+      const source = particle * SCATTERS.length + scatter;
+      if (logWeight > collected.heaviest - DROPPED_BELOW_LOG) collect(collected, source, -1, logWeight);
+      collectFalse(collected, terms, source, logWeight);
     }
   });
-  return { explanations: normalised(collected, highest), precisions };
+  return { ...settle(collected, evidence.pulls.count, surelyFalse), precisions };
 }
 
-interface Weigher {
-  readonly evidence: Evidence;
-  readonly precision: PeakPrecision;
-  readonly terms: FalsePullTerms;
-  readonly surelyFalse: ReadonlySet<number>;
+const LOG_SCATTER_SHARES = SCATTER_SHARES.map((share) => Math.log(share));
+
+/** Explanations so far; `sources` hold curve and scatter in one number. */
+interface Collection {
+  readonly sources: Int32Array;
+  readonly falsePulls: Int16Array;
+  readonly logWeights: Float64Array;
+  count: number;
+  heaviest: number;
 }
 
-interface Pair {
-  readonly particle: number;
-  readonly scatter: number;
-  readonly highest: number;
+function emptyCollection(room: number): Collection {
+  return {
+    sources: new Int32Array(room),
+    falsePulls: new Int16Array(room),
+    logWeights: new Float64Array(room),
+    count: 0,
+    heaviest: -Infinity,
+  };
 }
 
-/** Adds the explanations of one curve at one scatter; returns the heaviest log weight among them. */
-function collect(weigher: Weigher, pair: Pair, into: Explanation[]): number {
-  const { evidence, precision } = weigher;
-  const { particle, scatter } = pair;
-  const square = solve(precision, evidence.misses, particle * precision.size);
-  const plain =
-    (evidence.particles.logCorrections[particle] as number) +
-    Math.log(SCATTER_SHARES[scatter] as number) -
-    0.5 * (square + precision.logDeterminant);
-  const heaviest = Math.max(pair.highest, plain);
-  if (plain > heaviest - DROPPED_BELOW_LOG) into.push({ particle, scatter, falsePull: -1, weight: plain });
-  return collectFalse(weigher, { ...pair, plain, highest: heaviest }, into);
+/** Adds one; beyond the room (far more than ever carries weight) the light ones are left out. */
+function collect(collected: Collection, source: number, falsePull: number, logWeight: number): void {
+  if (collected.count === collected.sources.length) return;
+  if (logWeight > collected.heaviest) collected.heaviest = logWeight;
+  collected.sources[collected.count] = source;
+  collected.falsePulls[collected.count] = falsePull;
+  collected.logWeights[collected.count] = logWeight;
+  collected.count += 1;
 }
 
-/** The same with each pull in turn taken as false; the coefficients are those of the last `solve`. */
-function collectFalse(weigher: Weigher, pair: Pair & { plain: number }, into: Explanation[]): number {
-  const { precision, terms, surelyFalse } = weigher;
-  let heaviest = pair.highest;
-  for (let j = 0; j < precision.size; j += 1) {
-    if (surelyFalse.has(j)) continue;
+/** Each pull in turn taken as false; the coefficients are those of the last `plainLogWeight`. */
+function collectFalse(collected: Collection, terms: FalsePullTerms, source: number, plain: number): void {
+  const { gains, lowCosts, highCosts } = terms;
+  for (let j = 0; j < gains.length; j += 1) {
     const pull = coefficients[j] as number;
-    const gain = (terms.gains[j] as number) * pull * pull - (terms.costs[j] as number);
-    const weight = pair.plain + gain + falseLogOdds(pull);
-    if (weight <= heaviest - DROPPED_BELOW_LOG) continue;
-    into.push({ particle: pair.particle, scatter: pair.scatter, falsePull: j, weight });
-    if (weight > heaviest) heaviest = weight;
+    const cost = (pull < 0 ? lowCosts[j] : highCosts[j]) as number;
+    const gain = (gains[j] as number) * pull * pull - cost;
+    if (gain < LEAST_FALSE_GAIN || plain + gain <= collected.heaviest - DROPPED_BELOW_LOG) continue;
+    collect(collected, source, j, plain + gain);
   }
-  return heaviest;
 }
 
 const coefficients = new Float64Array(MOST_PULLS);
 
-/** Fills `coefficients` with precision times misses and returns misses times that. */
-function solve({ inverse, size }: PeakPrecision, misses: Float64Array, start: number): number {
+/** Log weight of a curve with no pull false; leaves precision times misses in `coefficients`. */
+function plainLogWeight(
+  { misses, particles }: Evidence,
+  { inverse, size, logDeterminant }: PeakPrecision,
+  particle: number,
+): number {
+  const start = particle * size;
+  let square = 0;
   for (let i = 0; i < size; i += 1) {
-    coefficients[i] = dotProduct({ values: inverse, start: i * size }, { values: misses, start }, size);
+    let sum = 0;
+    for (let k = 0; k < size; k += 1)
+      sum += (inverse[i * size + k] as number) * (misses[start + k] as number);
+    coefficients[i] = sum;
+    square += sum * (misses[start + i] as number);
   }
-  return dotProduct({ values: coefficients, start: 0 }, { values: misses, start }, size);
+  return (particles.logCorrections[particle] as number) - 0.5 * (square + logDeterminant);
 }
 
-function normalised(collected: readonly Explanation[], highest: number): Explanation[] {
-  const kept = collected.filter(({ weight }) => weight > highest - DROPPED_BELOW_LOG);
-  const total = kept.reduce((sum, { weight }) => sum + Math.exp(weight - highest), 0);
-  return kept.map((one) => ({ ...one, weight: Math.exp(one.weight - highest) / total }));
+/** Weights to shares of 1; chances that pulls are false; then no more explanations than are needed. */
+function settle(
+  { sources, falsePulls, logWeights, count, heaviest }: Collection,
+  pullCount: number,
+  surelyFalse: ReadonlySet<number>,
+): Pick<Explained, 'explanations' | 'falseChances'> {
+  const weights = new Float64Array(count);
+  const falseChances = new Float64Array(pullCount);
+  let total = 0;
+  for (let index = 0; index < count; index += 1) {
+    const weight = Math.exp((logWeights[index] as number) - heaviest);
+    const falsePull = falsePulls[index] as number;
+    weights[index] = weight;
+    total += weight;
+    if (falsePull >= 0) falseChances[falsePull] = (falseChances[falsePull] as number) + weight;
+  }
+  falseChances.forEach((weight, pull) => (falseChances[pull] = surelyFalse.has(pull) ? 1 : weight / total));
+  const { rows, shares } = resample(weights, MOST_EXPLANATIONS);
+  const scatterCount = SCATTERS.length;
+  const explanations = {
+    count: rows.length,
+    particles: rows.map((row) => Math.floor((sources[row] as number) / scatterCount)),
+    scatters: Uint8Array.from(rows, (row) => (sources[row] as number) % scatterCount),
+    falsePulls: Int16Array.from(rows, (row) => falsePulls[row] as number),
+    weights: shares,
+  };
+  return { explanations, falseChances };
 }

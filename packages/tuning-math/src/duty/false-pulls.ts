@@ -5,26 +5,32 @@ import { FALSE_HIGH_SHARE, FALSE_LOW_SHARE, FALSE_STRAY } from './response-setti
 export interface FalsePullTerms {
   /** Half of what a squared coefficient adds to the log likelihood. */
   readonly gains: Float64Array;
-  /** What the wider spread costs, log. */
-  readonly costs: Float64Array;
+  /** What it costs, log, where the reading is too low and where it is too high. */
+  readonly lowCosts: Float64Array;
+  readonly highCosts: Float64Array;
 }
 
 const STRAY_SQUARE = FALSE_STRAY * FALSE_STRAY;
+const LOW_COST = -Math.log(FALSE_LOW_SHARE / (1 - FALSE_LOW_SHARE));
+const HIGH_COST = -Math.log(FALSE_HIGH_SHARE / (1 - FALSE_HIGH_SHARE));
 
-/** Rank-one update of the precision for each pull taken as false. Source: Sherman & Morrison, Ann. Math. Stat. 21 (1950). */
-export function falsePullTerms({ size, inverse }: PeakPrecision): FalsePullTerms {
+/**
+ * Rank-one update of the precision for each pull taken as false; pulls that are surely false already gain nothing.
+ * Source: Sherman & Morrison, Ann. Math. Stat. 21 (1950).
+ */
+export function falsePullTerms(
+  { size, inverse }: PeakPrecision,
+  surelyFalse: ReadonlySet<number>,
+): FalsePullTerms {
   const gains = new Float64Array(size);
-  const costs = new Float64Array(size);
+  const lowCosts = new Float64Array(size).fill(Infinity);
+  const highCosts = new Float64Array(size).fill(Infinity);
   for (let j = 0; j < size; j += 1) {
-    const widening = 1 + STRAY_SQUARE * (inverse[j * size + j] ?? 0);
+    if (surelyFalse.has(j)) continue;
+    const widening = 1 + STRAY_SQUARE * (inverse[j * size + j] as number);
     gains[j] = (0.5 * STRAY_SQUARE) / widening;
-    costs[j] = 0.5 * Math.log(widening);
+    lowCosts[j] = LOW_COST + 0.5 * Math.log(widening);
+    highCosts[j] = HIGH_COST + 0.5 * Math.log(widening);
   }
-  return { gains, costs };
-}
-
-/** Log odds before any reading that a pull is false, low (miss below zero) or high. */
-export function falseLogOdds(miss: number): number {
-  const share = miss < 0 ? FALSE_LOW_SHARE : FALSE_HIGH_SHARE;
-  return Math.log(share / (1 - share));
+  return { gains, lowCosts, highCosts };
 }

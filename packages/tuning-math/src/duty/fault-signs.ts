@@ -1,7 +1,11 @@
 import { chancePeakAbove, predictPeak } from './predict-peak.js';
 import { responsePosterior } from './response-posterior.js';
-import { scalePulls } from './scaled-pulls.js';
+import { scalePulls, type ScaledPulls } from './scaled-pulls.js';
+import { drawParticles, type Particles } from './draw-particles.js';
 import type { DutySituation } from './duty-situation.js';
+
+/** Curves drawn for this look. */
+const SIGN_PARTICLES = 300;
 
 /** How surprising the last pulls are to what the pulls before them say. */
 export interface FaultSigns {
@@ -16,14 +20,14 @@ export interface FaultSigns {
 
 const NO_SIGNS: FaultSigns = { chanceAsHigh: 1, chanceAsLow: 1, bothAsLow: 1, bothAsHigh: 1 };
 
-/** Judges the last two pulls by the pulls before them. Costs two more posteriors. */
+/** Judges the last two pulls by the pulls before them. Costs one more draw of curves and two small posteriors. */
 export function faultSigns(situation: DutySituation): FaultSigns {
   const { count } = situation.pulls;
   if (count === 0) return NO_SIGNS;
-  const [last] = chancesAbove(situation, 1);
-  const chanceAsHigh = last ?? 1;
-  const pair = count < 3 ? [] : chancesAbove(situation, 2);
-  if (pair.length < 2) return { ...NO_SIGNS, chanceAsHigh, chanceAsLow: 1 - chanceAsHigh };
+  const particles = drawParticles(pullsBefore(situation, Math.min(2, count)), { count: SIGN_PARTICLES });
+  const chanceAsHigh = chancesAbove(situation, particles, 1)[0] as number;
+  if (count < 3) return { ...NO_SIGNS, chanceAsHigh, chanceAsLow: 1 - chanceAsHigh };
+  const pair = chancesAbove(situation, particles, 2);
   return {
     chanceAsHigh,
     chanceAsLow: 1 - chanceAsHigh,
@@ -32,13 +36,16 @@ export function faultSigns(situation: DutySituation): FaultSigns {
   };
 }
 
+function pullsBefore({ request }: DutySituation, held: number): ScaledPulls {
+  return scalePulls(request.pulls.slice(0, -held), request);
+}
+
 /** For each of the last `held` pulls, the chance of a peak at least as high, by the pulls before them. */
-function chancesAbove({ request, pulls }: DutySituation, held: number): number[] {
-  const before = request.pulls.slice(0, -held);
-  const posterior = responsePosterior(scalePulls(before, request));
-  const chances: number[] = [];
-  for (let j = pulls.count - held; j < pulls.count; j += 1) {
-    chances.push(chancePeakAbove(predictPeak(posterior, pulls.duties[j] ?? 0), pulls.logs[j] ?? 0));
-  }
-  return chances;
+function chancesAbove(situation: DutySituation, particles: Particles, held: number): number[] {
+  const { pulls } = situation;
+  const posterior = responsePosterior(pullsBefore(situation, held), particles);
+  return Array.from({ length: held }, (_, index) => {
+    const j = pulls.count - held + index;
+    return chancePeakAbove(predictPeak(posterior, pulls.duties[j] as number), pulls.logs[j] as number);
+  });
 }

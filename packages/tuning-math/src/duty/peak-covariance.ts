@@ -1,4 +1,3 @@
-import { dotProduct } from './dot-product.js';
 import {
   FALSE_STRAY,
   LEVEL_DEPARTURE,
@@ -43,12 +42,14 @@ export function peakPrecision(
   for (let i = 0; i < size; i += 1) {
     for (let j = 0; j <= i; j += 1) {
       factor[i * size + j] = departureCovariance(
-        [pulls.duties[i] ?? 0, pulls.duties[j] ?? 0],
-        [pulls.heats[i] ?? 0, pulls.heats[j] ?? 0],
+        [pulls.duties[i] as number, pulls.duties[j] as number],
+        [pulls.heats[i] as number, pulls.heats[j] as number],
       );
     }
     factor[i * size + i] =
-      (factor[i * size + i] ?? 0) + scatter * scatter + (falsePulls.has(i) ? FALSE_STRAY * FALSE_STRAY : 0);
+      (factor[i * size + i] as number) +
+      scatter * scatter +
+      (falsePulls.has(i) ? FALSE_STRAY * FALSE_STRAY : 0);
   }
   const logDeterminant = factorInPlace(factor, size);
   return { size, inverse: inverseFromFactor(factor, size), logDeterminant };
@@ -57,9 +58,11 @@ export function peakPrecision(
 function factorInPlace(matrix: Float64Array, size: number): number {
   let logDeterminant = 0;
   for (let i = 0; i < size; i += 1) {
-    const row = { values: matrix, start: i * size };
     for (let j = 0; j <= i; j += 1) {
-      const rest = (matrix[i * size + j] as number) - dotProduct(row, { values: matrix, start: j * size }, j);
+      let rest = matrix[i * size + j] as number;
+      for (let k = 0; k < j; k += 1) {
+        rest -= (matrix[i * size + k] as number) * (matrix[j * size + k] as number);
+      }
       matrix[i * size + j] = i === j ? Math.sqrt(rest) : rest / (matrix[j * size + j] as number);
     }
     logDeterminant += 2 * Math.log(matrix[i * size + i] as number);
@@ -82,8 +85,9 @@ function inverseFromFactor(factor: Float64Array, size: number): Float64Array {
 function solveForward(factor: Float64Array, column: Float64Array, from: number): void {
   const size = column.length;
   for (let i = from; i < size; i += 1) {
-    const known = dotProduct({ values: factor, start: i * size }, { values: column, start: 0 }, i);
-    column[i] = ((column[i] as number) - known) / (factor[i * size + i] as number);
+    let rest = column[i] as number;
+    for (let k = from; k < i; k += 1) rest -= (factor[i * size + k] as number) * (column[k] as number);
+    column[i] = rest / (factor[i * size + i] as number);
   }
 }
 

@@ -1,6 +1,6 @@
 import { particleRatio } from './draw-particles.js';
 import { normalShareBelow } from './normal-table.js';
-import { departureCovariance } from './peak-covariance.js';
+import { departureCovariance, type PeakPrecision } from './peak-covariance.js';
 import { FALSE_STRAY, SCATTERS } from './response-settings.js';
 import type { ResponsePosterior } from './response-posterior.js';
 
@@ -17,29 +17,23 @@ export interface PeakMixture {
 /** What the posterior expects at a duty, as hot as the car is for the next pull. O(explanations · pulls). */
 export function predictPeak(posterior: ResponsePosterior, duty: number): PeakMixture {
   const { explanations, particles } = posterior;
-  const count = explanations.length;
+  const { count } = explanations;
   const links = linksTo(posterior, duty);
   const mixture: PeakMixture = {
-    weights: new Float64Array(count),
+    weights: explanations.weights,
     centres: new Float64Array(count),
     meanSpreads: new Float64Array(count),
     peakSpreads: new Float64Array(count),
   };
-  const variances = SCATTERS.map((_, scatter) => varianceTerms(posterior, scatter, links));
-  const curveLogs = new Map<number, number>();
-  explanations.forEach((explanation, row) => {
-    const { particle, scatter, falsePull, weight } = explanation;
-    let curve = curveLogs.get(particle);
-    if (curve === undefined) {
-      curve = Math.log(particleRatio(particles, particle, duty));
-      curveLogs.set(particle, curve);
-    }
-    const variance = varianceWith(variances[scatter], posterior, { scatter, falsePull });
-    mixture.weights[row] = weight;
-    mixture.centres[row] = curve + departure(posterior, row, links.toPulls);
-    mixture.meanSpreads[row] = Math.sqrt(variance);
-    mixture.peakSpreads[row] = Math.sqrt(variance + (SCATTERS[scatter] ?? 0) ** 2);
-  });
+  const spreads = posterior.precisions.map((precision, scatter) => spreadsAt(precision, scatter, links));
+  for (let row = 0; row < count; row += 1) {
+    const curve = particleRatio(particles, explanations.particles[row] as number, duty);
+    mixture.centres[row] = Math.log(curve) + departure(posterior, row, links.toPulls);
+    const own = spreads[explanations.scatters[row] as number] as Spreads;
+    const which = (explanations.falsePulls[row] as number) + 1;
+    mixture.meanSpreads[row] = own.mean[which] as number;
+    mixture.peakSpreads[row] = own.peak[which] as number;
+  }
   return mixture;
 }
 
@@ -50,49 +44,48 @@ interface Links {
 
 function linksTo({ pulls }: ResponsePosterior, duty: number): Links {
   const toPulls = pulls.duties.map((pullDuty, j) =>
-    departureCovariance([duty, pullDuty], [pulls.nextHeat, pulls.heats[j] ?? 0]),
+    departureCovariance([duty, pullDuty], [pulls.nextHeat, pulls.heats[j] as number]),
   );
   return { toPulls, own: departureCovariance([duty, duty], [pulls.nextHeat, pulls.nextHeat]) };
 }
 
-interface VarianceTerms {
-  readonly solved: Float64Array;
-  readonly variance: number;
+/** Standard deviations of mean and reading with no pull false (first) and with each pull false (the others). */
+interface Spreads {
+  readonly mean: Float64Array;
+  readonly peak: Float64Array;
 }
 
-function varianceTerms({ precisions }: ResponsePosterior, scatter: number, links: Links): VarianceTerms {
-  const precision = precisions[scatter];
-  const size = precision?.size ?? 0;
+/** Spreads below this are rounding, not knowledge. */
+const LEAST_VARIANCE = 1e-10;
+
+function spreadsAt({ inverse, size }: PeakPrecision, scatter: number, { toPulls, own }: Links): Spreads {
+  const mean = new Float64Array(size + 1);
   const solved = new Float64Array(size);
-  let variance = links.own;
+  let plain = own;
   for (let i = 0; i < size; i += 1) {
     let sum = 0;
-    for (let k = 0; k < size; k += 1)
-      sum += (precision?.inverse[i * size + k] ?? 0) * (links.toPulls[k] ?? 0);
+    for (let k = 0; k < size; k += 1) sum += (inverse[i * size + k] as number) * (toPulls[k] as number);
     solved[i] = sum;
-    variance -= sum * (links.toPulls[i] ?? 0);
+    plain -= sum * (toPulls[i] as number);
   }
-  return { solved, variance };
-}
-
-function varianceWith(
-  terms: VarianceTerms | undefined,
-  { precisions }: ResponsePosterior,
-  { scatter, falsePull }: { scatter: number; falsePull: number },
-): number {
-  if (!terms) return 0;
-  if (falsePull < 0) return Math.max(terms.variance, 1e-10);
-  const precision = precisions[scatter];
+  mean[0] = plain;
   const stray = FALSE_STRAY * FALSE_STRAY;
-  const own = precision?.inverse[falsePull * precision.size + falsePull] ?? 0;
-  const lost = (terms.solved[falsePull] ?? 0) ** 2 * (stray / (1 + stray * own));
-  return Math.max(terms.variance + lost, 1e-10);
+  for (let j = 0; j < size; j += 1) {
+    const lost = stray / (1 + stray * (inverse[j * size + j] as number));
+    mean[j + 1] = plain + (solved[j] as number) ** 2 * lost;
+  }
+  const noise = (SCATTERS[scatter] as number) ** 2;
+  return {
+    mean: mean.map((variance) => Math.sqrt(Math.max(variance, LEAST_VARIANCE))),
+    peak: mean.map((variance) => Math.sqrt(Math.max(variance, LEAST_VARIANCE) + noise)),
+  };
 }
 
 function departure({ coefficients, pulls }: ResponsePosterior, row: number, toPulls: Float64Array): number {
+  const start = row * pulls.count;
   let sum = 0;
   for (let j = 0; j < pulls.count; j += 1)
-    sum += (coefficients[row * pulls.count + j] ?? 0) * (toPulls[j] ?? 0);
+    sum += (coefficients[start + j] as number) * (toPulls[j] as number);
   return sum;
 }
 
@@ -100,7 +93,8 @@ function departure({ coefficients, pulls }: ResponsePosterior, row: number, toPu
 export function chancePeakAbove({ weights, centres, peakSpreads }: PeakMixture, level: number): number {
   let chance = 0;
   for (let row = 0; row < weights.length; row += 1) {
-    chance += (weights[row] ?? 0) * normalShareBelow(((centres[row] ?? 0) - level) / (peakSpreads[row] ?? 1));
+    const away = ((centres[row] as number) - level) / (peakSpreads[row] as number);
+    chance += (weights[row] as number) * normalShareBelow(away);
   }
   return chance;
 }
@@ -109,7 +103,8 @@ export function chancePeakAbove({ weights, centres, peakSpreads }: PeakMixture, 
 export function chanceMeanBelow({ weights, centres, meanSpreads }: PeakMixture, level: number): number {
   let chance = 0;
   for (let row = 0; row < weights.length; row += 1) {
-    chance += (weights[row] ?? 0) * normalShareBelow((level - (centres[row] ?? 0)) / (meanSpreads[row] ?? 1));
+    const away = (level - (centres[row] as number)) / (meanSpreads[row] as number);
+    chance += (weights[row] as number) * normalShareBelow(away);
   }
   return chance;
 }

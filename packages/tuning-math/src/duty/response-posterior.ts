@@ -1,6 +1,5 @@
-import { dotProduct } from './dot-product.js';
 import { drawParticles, particleRatio, type Particles } from './draw-particles.js';
-import { explainPulls, type Evidence, type Explained, type Explanation } from './explain-pulls.js';
+import { explainPulls, type Evidence, type Explained, type Explanations } from './explain-pulls.js';
 import type { PeakPrecision } from './peak-covariance.js';
 import { FALSE_STRAY, SCATTERS } from './response-settings.js';
 import type { ScaledPulls } from './scaled-pulls.js';
@@ -13,7 +12,7 @@ const MOST_ROUNDS = 3;
 export interface ResponsePosterior {
   readonly pulls: ScaledPulls;
   readonly particles: Particles;
-  readonly explanations: readonly Explanation[];
+  readonly explanations: Explanations;
   /** One for each of `SCATTERS`. */
   readonly precisions: readonly PeakPrecision[];
   /** Rows of `pulls.count` for each explanation: how its departures from the curve follow from the pulls. */
@@ -28,20 +27,21 @@ export interface ResponsePosterior {
  * Posterior over curve, departure from it, pull-to-pull scatter, heat soak and false pulls, given a car's pulls.
  * Library curves are drawn by a coarse fit and weighed by a Gaussian process around each of them.
  *
- * @param logPrior log weight of each library curve before this car's pulls; left out: all alike
+ * @param particles curves to weigh; left out: drawn for these pulls
  * Cost: O(library · pulls + particles · scatters · pulls²).
  * Source: Rasmussen & Williams, Gaussian Processes for Machine Learning (2006), ch. 2 (prediction, marginal
  * likelihood); Hoeting et al., Bayesian Model Averaging, Stat. Sci. 14 (1999).
  */
-export function responsePosterior(pulls: ScaledPulls, logPrior?: Float64Array): ResponsePosterior {
-  const particles = drawParticles(pulls, logPrior);
+export function responsePosterior(
+  pulls: ScaledPulls,
+  particles: Particles = drawParticles(pulls),
+): ResponsePosterior {
   const evidence = { pulls, particles, misses: missesOf(pulls, particles) };
   const surelyFalse = new Set<number>();
   for (let round = 1; ; round += 1) {
     const explained = explainPulls(evidence, surelyFalse);
-    const falseChances = falseChancesOf(explained.explanations, pulls.count, surelyFalse);
-    const added = newlyFalse(falseChances, surelyFalse);
-    if (added === -1 || round === MOST_ROUNDS) return assemble(evidence, explained, falseChances);
+    const added = newlyFalse(explained.falseChances, surelyFalse);
+    if (added === -1 || round === MOST_ROUNDS) return assemble(evidence, explained);
     surelyFalse.add(added);
   }
 }
@@ -50,24 +50,11 @@ function missesOf(pulls: ScaledPulls, particles: Particles): Float64Array {
   const misses = new Float64Array(particles.count * pulls.count);
   for (let p = 0; p < particles.count; p += 1) {
     for (let j = 0; j < pulls.count; j += 1) {
-      const curve = Math.log(particleRatio(particles, p, pulls.duties[j] ?? 0));
-      misses[p * pulls.count + j] = (pulls.logs[j] ?? 0) - curve;
+      const curve = Math.log(particleRatio(particles, p, pulls.duties[j] as number));
+      misses[p * pulls.count + j] = (pulls.logs[j] as number) - curve;
     }
   }
   return misses;
-}
-
-function falseChancesOf(
-  explanations: readonly Explanation[],
-  count: number,
-  surelyFalse: ReadonlySet<number>,
-): Float64Array {
-  const chances = new Float64Array(count);
-  for (const { falsePull, weight } of explanations) {
-    if (falsePull >= 0) chances[falsePull] = (chances[falsePull] ?? 0) + weight;
-  }
-  surelyFalse.forEach((pull) => (chances[pull] = 1));
-  return chances;
 }
 
 function newlyFalse(chances: Float64Array, known: ReadonlySet<number>): number {
@@ -78,36 +65,41 @@ function newlyFalse(chances: Float64Array, known: ReadonlySet<number>): number {
   return most;
 }
 
-function assemble(evidence: Evidence, explained: Explained, falseChances: Float64Array): ResponsePosterior {
+function assemble(evidence: Evidence, explained: Explained): ResponsePosterior {
+  const { explanations, precisions } = explained;
   const size = evidence.pulls.count;
-  const coefficients = new Float64Array(explained.explanations.length * size);
+  const coefficients = new Float64Array(explanations.count * size);
   let scatter = 0;
-  explained.explanations.forEach((explanation, row) => {
-    scatter += explanation.weight * (SCATTERS[explanation.scatter] ?? 0);
-    const precision = explained.precisions[explanation.scatter];
-    if (precision)
-      fillCoefficients(coefficients.subarray(row * size, (row + 1) * size), explanation, [
-        evidence,
-        precision,
-      ]);
-  });
-  return {
-    ...explained,
-    pulls: evidence.pulls,
-    particles: evidence.particles,
-    coefficients,
-    falseChances,
-    scatter,
-  };
+  for (let row = 0; row < explanations.count; row += 1) {
+    const own = explanations.scatters[row] as number;
+    scatter += (explanations.weights[row] as number) * (SCATTERS[own] as number);
+    fillCoefficients(coefficients.subarray(row * size, (row + 1) * size), precisions[own] as PeakPrecision, {
+      misses: evidence.misses,
+      particle: explanations.particles[row] as number,
+      falsePull: explanations.falsePulls[row] as number,
+    });
+  }
+  return { ...explained, pulls: evidence.pulls, particles: evidence.particles, coefficients, scatter };
+}
+
+interface Origin {
+  readonly misses: Float64Array;
+  readonly particle: number;
+  readonly falsePull: number;
 }
 
 function fillCoefficients(
   row: Float64Array,
-  { particle, falsePull }: Explanation,
-  [{ misses }, { inverse, size }]: readonly [Evidence, PeakPrecision],
+  { inverse, size }: PeakPrecision,
+  { misses, particle, falsePull }: Origin,
 ): void {
-  const missRow = { values: misses, start: particle * size };
-  for (let i = 0; i < size; i += 1) row[i] = dotProduct({ values: inverse, start: i * size }, missRow, size);
+  for (let i = 0; i < size; i += 1) {
+    let sum = 0;
+    for (let k = 0; k < size; k += 1) {
+      sum += (inverse[i * size + k] as number) * (misses[particle * size + k] as number);
+    }
+    row[i] = sum;
+  }
   if (falsePull < 0) return;
   const stray = FALSE_STRAY * FALSE_STRAY;
   const widening = 1 + stray * (inverse[falsePull * size + falsePull] as number);

@@ -25,15 +25,15 @@ export const SHIFT_SPREAD = 1.2;
 export const RISE_SPREAD = 0.05;
 
 /** Share of the curves whose floor may lie far from the base boost (creep, wrong or unknown base). */
-export const WIDE_FLOOR_EVERY = 4;
+export const WIDE_FLOOR_EVERY = 8;
 /** A base boost that was measured holds within this, log. */
 export const BASE_SPREAD = 0.05;
 /** Floor over target where the base is unknown: centre and spread. */
 export const UNKNOWN_FLOOR = 0.5;
 export const UNKNOWN_FLOOR_SPREAD = 0.22;
 /** Creep lifts the floor above the base by about this share of the target. */
-export const CREEP_LIFT = 0.12;
-export const CREEP_SPREAD = 0.22;
+export const CREEP_LIFT = 0.08;
+export const CREEP_SPREAD = 0.13;
 
 /** Curves drawn from the library for one decision. */
 export const PARTICLE_COUNT = 800;

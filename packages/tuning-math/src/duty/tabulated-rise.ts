@@ -5,12 +5,12 @@ export function tabulatedRise(rises: Float32Array, row: number, duty: number): n
   const bounded = duty <= 0 ? 0 : duty >= TABLE_POINTS - 1 ? TABLE_POINTS - 1.000001 : duty;
   const index = Math.floor(bounded);
   const offset = row * TABLE_POINTS + index;
-  const low = rises[offset] ?? 0;
-  return low + ((rises[offset + 1] ?? low) - low) * (bounded - index);
+  const low = rises[offset] as number;
+  return low + ((rises[offset + 1] as number) - low) * (bounded - index);
 }
 
 /** Smallest rise from floor to target that a curve is given, in units of the target. */
-const LEAST_SPAN = 0.12;
+export const LEAST_SPAN = 0.12;
 
 /** Peak over target of a curve with this floor (peak at zero duty over target) and rise. */
 export function peakRatio(floor: number, rise: number): number {

@@ -1,32 +1,24 @@
-import type { Explanation } from './explain-pulls.js';
+import { resample } from './resample.js';
 import type { ResponsePosterior } from './response-posterior.js';
 
-/**
- * The same posterior told by fewer explanations of equal weight (systematic resampling, heaviest first), for sums
- * over the whole duty range where the far tail does not matter.
- */
+/** The same posterior told by fewer explanations, for sums over the whole duty range where the far tail does not matter. */
 export function thinPosterior(posterior: ResponsePosterior, count: number): ResponsePosterior {
-  if (posterior.explanations.length <= count) return posterior;
-  const size = posterior.pulls.count;
-  const explanations: Explanation[] = [];
-  const rows: number[] = [];
-  let passed = 0;
-  posterior.explanations.forEach((explanation, row) => {
-    const before = Math.ceil(passed * count - 0.5);
-    passed += explanation.weight;
-    const copies = Math.max(Math.ceil(passed * count - 0.5), before) - before;
-    if (copies === 0) return;
-    explanations.push({ ...explanation, weight: copies / count });
-    rows.push(row);
-  });
-  const coefficients = new Float64Array(explanations.length * size);
+  const { explanations, coefficients, pulls } = posterior;
+  if (explanations.count <= count) return posterior;
+  const { rows, shares } = resample(explanations.weights, count);
+  const kept = new Float64Array(rows.length * pulls.count);
   rows.forEach((row, index) =>
-    coefficients.set(posterior.coefficients.subarray(row * size, (row + 1) * size), index * size),
+    kept.set(coefficients.subarray(row * pulls.count, (row + 1) * pulls.count), index * pulls.count),
   );
-  return { ...posterior, explanations: rescaled(explanations), coefficients };
-}
-
-function rescaled(explanations: readonly Explanation[]): Explanation[] {
-  const total = explanations.reduce((sum, { weight }) => sum + weight, 0);
-  return explanations.map((explanation) => ({ ...explanation, weight: explanation.weight / total }));
+  return {
+    ...posterior,
+    coefficients: kept,
+    explanations: {
+      count: rows.length,
+      particles: Int32Array.from(rows, (row) => explanations.particles[row] as number),
+      scatters: Uint8Array.from(rows, (row) => explanations.scatters[row] as number),
+      falsePulls: Int16Array.from(rows, (row) => explanations.falsePulls[row] as number),
+      weights: shares,
+    },
+  };
 }

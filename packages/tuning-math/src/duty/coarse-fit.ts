@@ -1,0 +1,109 @@
+import { MOST_PULLS } from './check-duty-request.js';
+import { TABLE_POINTS, type CurveLibrary } from './curve-library.js';
+import { floorPenalty, floorPriorOf } from './floor-prior.js';
+import type { ScaledPulls } from './scaled-pulls.js';
+import { LEAST_SPAN, likeliestFloor, tabulatedRise } from './tabulated-rise.js';
+
+/** Reading error of the first, coarse look: wider than the real one, so that no good curve is lost. */
+const COARSE_SCATTER = 0.022;
+/** Duty error of the first look, %. */
+const COARSE_SHIFT = 1;
+
+/** Curve, and how it is moved, whose floor is sought. */
+export interface FloorQuestion {
+  readonly pulls: ScaledPulls;
+  readonly shift: number;
+  readonly scale: number;
+}
+
+/** Floor (peak at zero duty over target) that brings one library curve nearest to the pulls. */
+export function likeliestFloorOf(library: CurveLibrary, row: number, question: FloorQuestion): number {
+  const { pulls, shift, scale } = question;
+  let square = 0;
+  let cross = 0;
+  for (let j = 0; j < pulls.count; j += 1) {
+    const rise = tabulatedRise(library.rises, row, (pulls.duties[j] as number) - shift) * scale;
+    const ratio = pulls.ratios[j] as number;
+    const lever = (1 - rise) / (COARSE_SCATTER * ratio * COARSE_SCATTER * ratio);
+    square += lever * (1 - rise);
+    cross += lever * (ratio - rise);
+  }
+  return likeliestFloor(square, cross, floorPriorOf(row, pulls.baseRatio));
+}
+
+/** Log fit of every library curve to the pulls, each with its likeliest floor; zeros where there are no pulls. */
+export function coarseLogFits(library: CurveLibrary, pulls: ScaledPulls): Float64Array {
+  const logFits = new Float64Array(library.count);
+  if (pulls.count === 0) return logFits;
+  const looks = Array.from({ length: pulls.count }, (_, j) => lookAt(pulls.duties[j] as number));
+  const places = Int32Array.from(looks, ({ place }) => place);
+  const parts = Float64Array.from(looks, ({ part }) => part);
+  for (let row = 0; row < library.count; row += 1) {
+    const floor = readRow(library.rises, row * TABLE_POINTS, { pulls, places, parts, row });
+    logFits[row] = floorPenalty(row, floor, pulls.baseRatio) + logFitOf(pulls, floor);
+  }
+  return logFits;
+}
+
+/** Where in a table row a duty lies: whole duty (not the last) and the part beyond it. */
+function lookAt(duty: number): { place: number; part: number } {
+  const place = Math.min(Math.max(Math.floor(duty), 0), TABLE_POINTS - 2);
+  return { place, part: duty - place };
+}
+
+interface RowQuestion {
+  readonly pulls: ScaledPulls;
+  readonly places: Int32Array;
+  readonly parts: Float64Array;
+  readonly row: number;
+}
+
+const rises = new Float64Array(MOST_PULLS);
+const slopes = new Float64Array(MOST_PULLS);
+
+/** Fills `rises` and `slopes` at the pulls from one table row and returns its likeliest floor. */
+function readRow(table: Float32Array, start: number, { pulls, places, parts, row }: RowQuestion): number {
+  let square = 0;
+  let cross = 0;
+  for (let j = 0; j < pulls.count; j += 1) {
+    const at = start + (places[j] as number);
+    const low = table[at] as number;
+    const slope = (table[at + 1] as number) - low;
+    const rise = low + slope * (parts[j] as number);
+    rises[j] = rise;
+    slopes[j] = slope;
+    const ratio = pulls.ratios[j] as number;
+    const lever = (1 - rise) / (ratio * ratio);
+    square += lever * (1 - rise);
+    cross += lever * (ratio - rise);
+  }
+  const trust = 1 / (COARSE_SCATTER * COARSE_SCATTER);
+  return likeliestFloor(square * trust, cross * trust, floorPriorOf(row, pulls.baseRatio));
+}
+
+/**
+ * Heavy-tailed (Student t, 4 degrees of freedom) log fit of the row that was read last. The factors are
+ * multiplied up and their logarithm taken once in a while, which is what makes this affordable.
+ */
+function logFitOf(pulls: ScaledPulls, floor: number): number {
+  const span = Math.max(1 - floor, LEAST_SPAN);
+  const shiftError = COARSE_SHIFT * span;
+  let misfit = 1;
+  let variances = 1;
+  let logFit = 0;
+  for (let j = 0; j < pulls.count; j += 1) {
+    const ratio = pulls.ratios[j] as number;
+    const fitted = floor + span * (rises[j] as number);
+    const error = (shiftError * (slopes[j] as number)) / fitted;
+    const variance = COARSE_SCATTER * COARSE_SCATTER + error * error;
+    const miss = (2 * (ratio - fitted)) / (ratio + fitted);
+    misfit *= 1 + (miss * miss) / (4 * variance);
+    variances *= variance;
+    if (j % 12 === 11) {
+      logFit -= 2.5 * Math.log(misfit) + 0.5 * Math.log(variances);
+      misfit = 1;
+      variances = 1;
+    }
+  }
+  return logFit - 2.5 * Math.log(misfit) - 0.5 * Math.log(variances);
+}
