@@ -46,7 +46,7 @@ const CHANGES: Partial<Record<FaultKind, Change>> = {
     gate(faulty, { preloadN: faulty.car.gate.preloadN * (1 - 0.5 * severity) }),
   'wheel-slip': (faulty, severity) => {
     const { vehicle } = faulty.car;
-    const gripN = Math.min(vehicle.gripN, (1 - 0.5 * severity) * usualDriveN(faulty.car));
+    const gripN = Math.min(vehicle.gripN, (1 - 0.35 * severity) * usualDriveN(faulty.car));
     return { ...faulty, car: { ...faulty.car, vehicle: { ...vehicle, gripN } } };
   },
   'lazy-solenoid': (faulty, severity) => {

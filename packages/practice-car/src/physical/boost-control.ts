@@ -14,7 +14,7 @@ export type BoostControl = (boostKpa: number, periodS: number) => number;
 export const PROPORTIONAL_PCT_PER_KPA = 0.08;
 export const INTEGRAL_PCT_PER_KPA_S = 0.5;
 /** Correction acts from this share of the target on, and may move duty so far. */
-const CORRECTION_FROM_RATIO = 0.85;
+const CORRECTION_FROM_RATIO = 0.7;
 const AUTHORITY_PCT = 25;
 /** The hold is armed again once boost falls below this share of where it lets go. */
 const REARM_RATIO = 0.4;

@@ -11,8 +11,8 @@ import { massFactor, roadLoadN } from './vehicle.js';
 const GEAR_CHANGE_S = 0.08;
 const SLIP_SETTLES_S = 0.08;
 /** Slip for each share of drive force beyond the grip; a spinning wheel runs away no further than the cap. */
-const SLIP_PER_EXCESS_RATIO = 1.5;
-const SLIP_CAP_RATIO = 0.6;
+const SLIP_PER_EXCESS_RATIO = 0.5;
+const SLIP_CAP_RATIO = 0.4;
 
 /** Charge air: first law for an open volume, dm = sum(m), dU = sum(m cp T). */
 function chargeRates(flows: CarFlows, ratesOut: Float64Array): void {

@@ -13,22 +13,26 @@ export interface PullTruth {
   /** Mean over up to one second from `settledFromS`. */
   readonly settledKpa: number;
   readonly settledFromS: number;
-  /** (peak - settled) / settled. */
-  readonly overshootPct: number;
+  /** (peak - settled) / settled; null when boost settled at less than 1 kPa. */
+  readonly overshootPct: number | null;
   /** From 10 % to 90 % of settled boost; null when boost never got there or started above. */
   readonly riseTimeS: number | null;
   /** Engine speed at which 90 % of the target was first reached; null when it was not. */
   readonly onsetRpm: number | null;
   /** Mean over the last tenth of the pull, and how far that lies below the settled boost. */
   readonly finalKpa: number;
-  readonly taperPct: number;
+  readonly taperPct: number | null;
   readonly wasFuelCut: boolean;
 }
 
+/** Throttle from which the engine counts as fully loaded. */
+const FULL_LOAD_RATIO = 0.9;
 /** Boost counts as settled from the last moment at which it leaves this band about the line through its later half. */
 const SETTLED_BAND_RATIO = 0.02;
 /** Settled boost is the mean over this long from there, so that a taper towards the rev limit is not in it. */
 const SETTLED_WINDOW_S = 1;
+/** Below this there is no boost to speak of, and no share of it. */
+const LEAST_SETTLED_KPA = 1;
 
 /** Moment at which a series first reaches a level, interpolated; null when it never does. */
 export function firstReachS(timeS: Float64Array, series: Float64Array, level: number): number | null {
@@ -87,12 +91,46 @@ function settledRow(pull: Trace, peakKpa: number): number {
 }
 
 function rowsOfFullLoad(trace: Trace): readonly [number, number] {
-  const first = trace.throttleRatio.findIndex((ratio) => ratio >= 0.9);
-  const last = trace.throttleRatio.findLastIndex((ratio) => ratio >= 0.9);
+  const first = trace.throttleRatio.findIndex((ratio) => ratio >= FULL_LOAD_RATIO);
+  const last = trace.throttleRatio.findLastIndex((ratio) => ratio >= FULL_LOAD_RATIO);
   return [first, last];
 }
 
+/** First and last row of the longest stretch of full load: a lift in the middle does not count towards settled boost. */
+function longestFullLoad(pull: Trace): readonly [number, number] {
+  let best: readonly [number, number] = [0, 0];
+  let first = -1;
+  pull.throttleRatio.forEach((ratio, row) => {
+    if (ratio < FULL_LOAD_RATIO) first = -1;
+    else if (first < 0) first = row;
+    if (first >= 0 && row - first > best[1] - best[0]) best = [first, row];
+  });
+  return best;
+}
+
+interface Plateau {
+  readonly settledKpa: number;
+  readonly settledFromS: number;
+  readonly finalKpa: number;
+}
+
+/** Settled boost and what is left of it in the last tenth, of one stretch of full load. */
+function plateauOf(stretch: Trace): Plateau {
+  const { boostKpa, timeS } = stretch;
+  const lastRow = boostKpa.length - 1;
+  const most = boostKpa.reduce((best, value) => Math.max(best, value), -Infinity);
+  const from = Math.min(settledRow(stretch, most), lastRow);
+  const settledFromS = timeS[from] ?? 0;
+  const windowEnd = timeS.findIndex((time) => time >= settledFromS + SETTLED_WINDOW_S);
+  return {
+    settledKpa: meanBetween(stretch, from, windowEnd < 0 ? lastRow : windowEnd),
+    settledFromS,
+    finalKpa: meanBetween(stretch, Math.floor(0.9 * lastRow), lastRow),
+  };
+}
+
 function riseTime(trace: Trace, settledKpa: number): number | null {
+  if (settledKpa < LEAST_SETTLED_KPA) return null;
   const low = firstReachS(trace.timeS, trace.boostKpa, 0.1 * settledKpa);
   const high = firstReachS(trace.timeS, trace.boostKpa, 0.9 * settledKpa);
   return low === null || high === null ? null : high - low;
@@ -117,10 +155,11 @@ export function measurePull(trace: Trace, targetKpa: number | null): PullTruth |
   const at = (column: TraceColumn, row: number): number => pull[column][row] ?? 0;
   const peakRow = pull.boostKpa.reduce((best, value, row) => (value > at('boostKpa', best) ? row : best), 0);
   const peakKpa = at('boostKpa', peakRow);
-  const from = Math.min(settledRow(pull, peakKpa), lastRow);
-  const windowEnd = pull.timeS.findIndex((time) => time >= at('timeS', from) + SETTLED_WINDOW_S);
-  const settledKpa = meanBetween(pull, from, windowEnd < 0 ? lastRow : windowEnd);
-  const finalKpa = meanBetween(pull, Math.floor(0.9 * lastRow), lastRow);
+  const [stretchFirst, stretchLast] = longestFullLoad(pull);
+  const plateau = plateauOf(cutTrace(pull, stretchFirst, stretchLast + 1));
+  const { settledKpa } = plateau;
+  const shareOfSettled = (kpa: number): number | null =>
+    settledKpa < LEAST_SETTLED_KPA ? null : (100 * kpa) / settledKpa;
   const onsetRow = targetKpa === null ? -1 : pull.boostKpa.findIndex((value) => value >= 0.9 * targetKpa);
   return {
     gear: at('gear', 0),
@@ -129,13 +168,11 @@ export function measurePull(trace: Trace, targetKpa: number | null): PullTruth |
     peakKpa,
     peakRpm: at('engineRpm', peakRow),
     peakTimeS: at('timeS', peakRow),
-    settledKpa,
-    settledFromS: at('timeS', from),
-    overshootPct: (100 * (peakKpa - settledKpa)) / settledKpa,
+    ...plateau,
+    overshootPct: shareOfSettled(peakKpa - settledKpa),
     riseTimeS: riseTime(trace, settledKpa),
     onsetRpm: onsetRow < 0 ? null : at('engineRpm', onsetRow),
-    finalKpa,
-    taperPct: (100 * (settledKpa - finalKpa)) / settledKpa,
+    taperPct: shareOfSettled(settledKpa - plateau.finalKpa),
     wasFuelCut: pull.fuelRatio.some((ratio) => ratio < 0.5),
   };
 }

@@ -11,7 +11,7 @@ export interface QuickPeak {
   /** The pull's own peak, noise-free. */
   readonly peakKpa: number;
   readonly settledKpa: number;
-  readonly overshootPct: number;
+  readonly overshootPct: number | null;
   readonly riseTimeS: number | null;
 }
 
