@@ -29,6 +29,7 @@ export function analyseSamples(samples: LogSamples, options: LogOptions = {}): L
     channels: samples.channels,
     layout: samples.layout,
     sampleRateHz: samples.sampleRateHz,
+    timeOriginS: samples.timeOriginS,
     rowCount: samples.rowCount,
     durationS: timeS.length === 0 ? 0 : (timeS.at(-1) as number) - (timeS[0] as number),
     pulls,

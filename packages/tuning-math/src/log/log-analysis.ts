@@ -77,6 +77,8 @@ export interface LogAnalysis {
   readonly channels: readonly LogChannel[];
   readonly layout: LogLayout;
   readonly sampleRateHz: number | null;
+  /** Added to every time here it gives the time as logged: 0, or the clock or date of the first row. */
+  readonly timeOriginS: number;
   readonly rowCount: number;
   readonly durationS: number;
   readonly pulls: readonly LogPull[];

@@ -41,6 +41,8 @@ export interface LogSamples {
   readonly channels: readonly LogChannel[];
   readonly layout: LogLayout;
   readonly timeS: Float64Array;
+  /** Added to `timeS` it gives the time as logged: 0, or the clock or date of the first row. */
+  readonly timeOriginS: number;
   readonly columns: ReadonlyMap<ChannelQuantity, Float32Array>;
   /** Why unit or kind of the boost column is in doubt; null where it is not. */
   readonly boostDoubt: string | null;

@@ -39,7 +39,7 @@ export const DEFAULT_PULL_SETTINGS: PullSettings = {
   hampelThreshold: 4,
   smoothWindowS: 0.25,
   smoothLeastSamples: 5,
-  settledBandPct: 3,
+  settledBandPct: 2,
   leastRiseSamples: 4,
   slipPct: 5,
   leanLambda: 0.95,

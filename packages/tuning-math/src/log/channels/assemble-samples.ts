@@ -48,6 +48,7 @@ export function assembleSamples(log: ScannedLog, options: LogOptions): LogSample
     channels: log.claims.map((claim) => channelOf(log, claim, settled, times.channel)),
     layout: layoutOf(log),
     timeS: times.timeS,
+    timeOriginS: times.timeOriginS,
     columns,
     boostDoubt: boost.doubt,
     boostSource: boost.source,

@@ -12,6 +12,8 @@ import { settleTime } from './settle-time.js';
 /** Times of the rows that are kept. */
 export interface RowTimes {
   readonly timeS: Float64Array;
+  /** What was taken off the logged time, so that a clock or a date does not make huge figures. */
+  readonly timeOriginS: number;
   readonly keep: Uint32Array | null;
   readonly channel: LogChannel | null;
   readonly notices: readonly LogNotice[];
@@ -36,9 +38,10 @@ export function settleRowTimes(log: ScannedLog, options: LogOptions): RowTimes {
   const scale = settleTime(raw, claim.unit, isClock);
   const facts = columnFacts(raw);
   if (facts.sampleCount === 0) throw noTime(`the time column "${claim.header}" holds no times`);
+  for (let row = 0; row < raw.length; row += 1) raw[row] = (raw[row] as number) * scale.secondsPerUnit;
   const mended = mendTime(raw, isClock);
   return {
-    timeS: mended.timeS,
+    ...fromOrigin(mended.timeS),
     keep: mended.keep,
     channel: describeColumn(claim, facts, {
       unit: scale.unit,
@@ -61,12 +64,29 @@ function timesByRate(rowCount: number, options: LogOptions): RowTimes {
   }
   return {
     timeS: Float64Array.from({ length: rowCount }, (_, row) => row / rateHz),
+    timeOriginS: 0,
     keep: null,
     channel: null,
     notices: [
       { code: 'time-from-rate', text: `no time column: rows are taken to come ${rateHz} times a second` },
     ],
   };
+}
+
+const LATEST_STOPWATCH_S = 7200;
+
+/** A stopwatch stays as logged; a time of day or a date counts from the first row. */
+function fromOrigin(timeS: Float64Array): { timeS: Float64Array; timeOriginS: number } {
+  const first = timeS[0] ?? 0;
+  if (Math.abs(first) <= LATEST_STOPWATCH_S) return { timeS, timeOriginS: 0 };
+  for (let row = 0; row < timeS.length; row += 1)
+    timeS[row] = roundMicroseconds((timeS[row] as number) - first);
+  return { timeS, timeOriginS: first };
+}
+
+/** The difference of two large times carries digits that neither had. */
+function roundMicroseconds(timeS: number): number {
+  return Math.round(timeS * 1e6) / 1e6;
 }
 
 function noTime(text: string): LogError {

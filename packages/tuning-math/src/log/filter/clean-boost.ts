@@ -55,16 +55,28 @@ export function cleanBoost(raw: Series, settings: PullSettings): CleanBoost {
   };
 }
 
-/** Robust spread of what the smoothing took away, corrected for the share of noise that it left in. */
+const LEAST_FLAT_RUN = 4;
+
+/**
+ * Robust spread of what the smoothing took away, corrected for the share of noise that it left in. Runs of
+ * equal samples show no noise (a clipped or stuck sensor) and do not count.
+ */
 function noiseOf(
   values: Float64Array,
   smooth: { values: Float64Array; varianceGains: Float64Array },
 ): number {
-  const residuals = values.map((value, index) => {
+  const residuals: number[] = [];
+  let run = 1;
+  for (let index = 1; index < values.length; index += 1) {
+    run = values[index] === values[index - 1] ? run + 1 : 1;
+    if (run === LEAST_FLAT_RUN) residuals.splice(-(LEAST_FLAT_RUN - 2));
+    if (run >= LEAST_FLAT_RUN) continue;
     const gain = Math.min(smooth.varianceGains[index] as number, 0.9);
-    return Math.abs(value - (smooth.values[index] as number)) / Math.sqrt(1 - gain);
-  });
-  return MAD_SCALE * (median(residuals) || 0);
+    residuals.push(
+      Math.abs((values[index] as number) - (smooth.values[index] as number)) / Math.sqrt(1 - gain),
+    );
+  }
+  return MAD_SCALE * (median(Float64Array.from(residuals)) || 0);
 }
 
 /**

@@ -65,3 +65,12 @@ function sevenDigits(value: number): number {
   const scale = size < 10 ? 1e6 : size < 100 ? 1e5 : size < 1000 ? 1e4 : size < 10_000 ? 1e3 : 1e2;
   return size < 1e6 ? Math.round(value * scale) / scale : value;
 }
+
+/** The samples at which a held or frozen channel changes: only then is its value known to be of that moment. */
+export function freshSamples({ timeS, values }: Series): Series {
+  const fresh = [...values.keys()].filter((index) => index > 0 && values[index] !== values[index - 1]);
+  return {
+    timeS: Float64Array.from(fresh, (index) => timeS[index] as number),
+    values: Float64Array.from(fresh, (index) => values[index] as number),
+  };
+}

@@ -1,5 +1,5 @@
 import { median } from '../filter/hampel-filter.js';
-import { valueAt, type Series } from '../filter/series.js';
+import { freshSamples, valueAt, type Series } from '../filter/series.js';
 import type { LogOptions } from '../log-options.js';
 import type { PullData } from './pull-data.js';
 
@@ -29,7 +29,10 @@ export function findGear(data: PullData, options: LogOptions): GearFinding {
   if (Number.isFinite(logged) && logged >= 1 && logged <= 10) {
     return { gear: Math.round(logged), gearBasis: 'channel' };
   }
-  const rpmPerKmh = gearingOf(data.engine, data.undriven.values.length > 1 ? data.undriven : data.road);
+  const rpmPerKmh = gearingOf(
+    data.engine,
+    freshSamples(data.road.values.length > 1 ? data.road : data.undriven),
+  );
   if (rpmPerKmh === null) return NO_GEAR;
   const known = gearingOfCar(options);
   return nearest(rpmPerKmh, known.gearing, known.gearBasis);

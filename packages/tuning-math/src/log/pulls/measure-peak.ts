@@ -11,14 +11,15 @@ export interface PeakMeasure {
   readonly uncertaintyKpa: number;
 }
 
-const MAX_SHIFT_STEPS = 0.5;
-
 /**
- * Highest filtered boost of a pull, at the top of the local parabola where that lies between samples,
- * and the highest sample beside it. Uncertainty: noise left by the filter, step of the logged figures
- * (rectangular law), and what a parabola of this curvature hides between two samples.
+ * Highest filtered boost of a pull, and the highest sample beside it. The moment of the peak is that of
+ * the highest filtered sample; its height is the local parabola over the widest window that agrees with
+ * all narrower ones within the noise, so that a sharp overshoot is not flattened and a plateau is averaged.
+ * Uncertainty: noise left by that window, half of what the windows differ by, and the step of the logged
+ * figures (rectangular law).
  *
- * Source: JCGM 100 (GUM), sections 4.3 and 5.1, for adding them; interval error of a sampled parabola, y''·Δt²/8.
+ * Source: intersection of confidence intervals, Goldenshluger & Nemirovski, Math. Methods of Statistics 6
+ * (1997) 135-170; JCGM 100 (GUM), sections 4.3 and 5.1, for adding uncertainties.
  */
 export function measurePeak(data: PullData): PeakMeasure {
   const { boost, lead } = data;
@@ -28,27 +29,49 @@ export function measurePeak(data: PullData): PeakMeasure {
     0,
   );
   const topS = boost.timeS[top] as number;
-  const fit = localQuadratic(lead.despiked, topS, lead.window);
-  const isTop = fit.curvaturePerS2 < 0;
-  const shiftS = isTop ? -fit.slopePerS / fit.curvaturePerS2 : 0;
-  const peakTimeS = Math.abs(shiftS) <= MAX_SHIFT_STEPS * lead.stepS ? clampTime(data, topS + shiftS) : topS;
-  const gain = (fit.slopePerS + (fit.curvaturePerS2 * (peakTimeS - topS)) / 2) * (peakTimeS - topS);
+  const fit = widestAgreeing(data, topS);
   const rawValues = lead.raw.values.subarray(first);
   return {
-    peakKpa: (boost.values[top] as number) + Math.max(gain, 0),
-    peakTimeS,
+    peakKpa: fit.value,
+    peakTimeS: topS,
     rawPeakKpa: rawValues.reduce((highest, value) => Math.max(highest, value), -Infinity),
-    uncertaintyKpa: Math.hypot(
-      lead.smoothNoiseKpa[first + top] ?? lead.noiseKpa,
-      resolutionOf(rawValues) / Math.sqrt(12),
-      (Math.abs(fit.curvaturePerS2) * lead.stepS ** 2) / 8,
-    ),
+    uncertaintyKpa: Math.hypot(fit.noiseKpa, fit.spreadKpa / 2, resolutionOf(rawValues) / Math.sqrt(12)),
   };
 }
 
-function clampTime(data: PullData, timeS: number): number {
-  return Math.min(Math.max(timeS, data.span.startS), data.span.endS);
+/** Half windows as shares of the usual one; the narrowest holds at least three samples. */
+const WINDOW_SHARES = [0.25, 0.5, 0.75, 1, 1.5, 2.2, 3.2];
+const AGREE_DEVIATIONS = 1.5;
+
+interface PeakFit {
+  readonly value: number;
+  readonly noiseKpa: number;
+  /** Between the narrowest window and the chosen one. */
+  readonly spreadKpa: number;
 }
+
+function widestAgreeing({ lead }: PullData, atS: number): PeakFit {
+  const noise = Math.max(lead.noiseKpa, LEAST_NOISE_KPA);
+  const fits = WINDOW_SHARES.map((share) => {
+    const fit = localQuadratic(lead.despiked, atS, {
+      halfWindowS: share * lead.window.halfWindowS,
+      leastSamples: 3,
+    });
+    return { value: fit.value, noiseKpa: noise * Math.sqrt(fit.varianceGain) };
+  });
+  let [low, high] = [-Infinity, Infinity];
+  let chosen = fits[0] ?? { value: 0, noiseKpa: noise };
+  for (const fit of fits) {
+    low = Math.max(low, fit.value - AGREE_DEVIATIONS * fit.noiseKpa);
+    high = Math.min(high, fit.value + AGREE_DEVIATIONS * fit.noiseKpa);
+    if (low > high) break;
+    chosen = fit;
+  }
+  return { ...chosen, spreadKpa: Math.abs(chosen.value - (fits[0]?.value ?? chosen.value)) };
+}
+
+/** Floor for logs without visible noise, so that rounding does not pick the window. */
+const LEAST_NOISE_KPA = 0.02;
 
 /** Smallest step between different logged values: the resolution of the figures. */
 export function resolutionOf(values: Float64Array): number {

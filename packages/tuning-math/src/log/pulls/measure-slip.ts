@@ -1,65 +1,104 @@
-import { valueAt } from '../filter/series.js';
+import { median } from '../filter/hampel-filter.js';
+import { freshSamples, partOf, valueAt, type Series } from '../filter/series.js';
 import { gearingOf } from './find-gear.js';
 import type { PullData } from './pull-data.js';
 
-const FLARE_WINDOW_S = 1;
-const LASTING_S = 0.1;
+const LEAST_ROAD_KMH = 15;
+const LEAST_SAMPLES = 4;
 
 /**
- * Largest wheel or clutch slip of a pull, % of road speed: how far engine speed runs ahead of the speed
- * over ground in this gear; without one, how far engine speed falls back after a flare, which is what
- * slip looks like when the logged speed is that of the slipping wheels. null without engine speed.
+ * Largest wheel or clutch slip of a pull, % of road speed, by whatever the log can show: driven against
+ * undriven wheels; engine against road speed; wheels that gain speed faster than tyres can push; engine
+ * speed that falls back after a flare. null where the log has neither engine nor road speed.
  *
- * Source: kinematics; the flare is common practice, no source.
+ * Source: kinematics; the limits are common practice, no source.
  */
 export function measureSlip(data: PullData): number | null {
-  if (data.engine.values.length < 4) return null;
-  const ground = data.undriven.values.length > 3 ? data.undriven : data.road;
-  const byRatio = ratioSlip(data, ground);
-  return Math.max(byRatio ?? 0, flareOf(data));
+  const found = [wheelSlip(data), gearSlip(data), burstSlip(data.road), flareSlip(data.engine)];
+  const known = found.filter((slip) => slip !== null);
+  return known.length === 0 ? null : Math.max(...known);
 }
 
-function ratioSlip(data: PullData, ground: PullData['road']): number | null {
-  const base = gearingOf(data.engine, ground);
+/** Driven against undriven wheels, by their usual ratio outside pulls. */
+function wheelSlip({ road, undriven, wheelRatio }: PullData): number | null {
+  if (wheelRatio === null) return null;
+  return lastingSlip(freshSamples(undriven), (timeS, kmh) => {
+    const driven = valueAt(road, timeS);
+    return driven === null ? null : driven / (kmh * wheelRatio);
+  });
+}
+
+/** Engine speed against the speed over ground, by the lower quartile of their ratio in this pull. */
+function gearSlip({ engine, road, undriven }: PullData): number | null {
+  const ground = freshSamples(undriven.values.length > LEAST_SAMPLES ? undriven : road);
+  const base = gearingOf(engine, ground);
   if (base === null) return null;
+  return lastingSlip(ground, (timeS, kmh) => {
+    const rpm = valueAt(engine, timeS);
+    return rpm === null ? null : rpm / (kmh * base);
+  });
+}
+
+/** Highest excess over 1 that three samples in a row reach, %. */
+function lastingSlip(ground: Series, ratioAt: (timeS: number, kmh: number) => number | null): number {
   let worst = 0;
-  let [before, since] = [0, NaN];
+  let [older, before] = [0, 0];
   ground.timeS.forEach((timeS, index) => {
-    const rpm = valueAt(data.engine, timeS);
     const kmh = ground.values[index] as number;
-    if (rpm === null || kmh < 15) return;
-    const slip = 100 * (rpm / (kmh * base) - 1);
-    if (slip > 0 && before > 0 && timeS - since < LASTING_S * 5)
-      worst = Math.max(worst, Math.min(slip, before));
-    before = slip;
-    since = timeS;
+    const ratio = kmh < LEAST_ROAD_KMH ? null : ratioAt(timeS, kmh);
+    const slip = ratio === null ? 0 : 100 * (ratio - 1);
+    worst = Math.max(worst, Math.min(slip, before, older));
+    [older, before] = [before, slip];
   });
   return worst;
 }
 
-/** Fall of engine speed from a local top at full load, % of the top. */
-function flareOf({ engine }: PullData): number {
+const BURST_S = 0.4;
+/** No road tyre pushes a car harder than about 1 g; boosted pulls in the trusted gears reach half of that. */
+const GRIP_MPS2 = 9;
+const USUAL_MPS2 = 4;
+const KMH_PER_MPS = 3.6;
+
+/** Wheels that gain speed faster than grip allows are spinning: their gain beyond a hard but usual pull. */
+function burstSlip(road: Series): number | null {
+  const fresh = freshSamples(road);
+  if (fresh.values.length < LEAST_SAMPLES) return null;
   let worst = 0;
-  for (let index = 1; index + 1 < engine.values.length; index += 1) {
-    const top = engine.values[index] as number;
-    if (top < (engine.values[index - 1] as number) || top <= (engine.values[index + 1] as number)) continue;
-    worst = Math.max(worst, (100 * (top - lowestAfter(engine, index))) / top);
+  fresh.timeS.forEach((timeS, index) => {
+    const kmh = fresh.values[index] as number;
+    const later = partOf(fresh, timeS, timeS + BURST_S);
+    const spanS = (later.timeS.at(-1) ?? timeS) - timeS;
+    if (spanS < BURST_S / 2 || kmh < LEAST_ROAD_KMH) return;
+    const gainMps = ((later.values.at(-1) ?? kmh) - kmh) / KMH_PER_MPS;
+    if (gainMps / spanS < GRIP_MPS2) return;
+    worst = Math.max(worst, (100 * KMH_PER_MPS * (gainMps - USUAL_MPS2 * spanS)) / kmh);
+  });
+  return worst;
+}
+
+const FLARE_S = 1;
+
+/** Fall of engine speed from a local top at full load, % of the top; a rise after it must show. */
+function flareSlip(engine: Series): number | null {
+  const { timeS, values } = calmed(engine);
+  if (values.length < LEAST_SAMPLES) return null;
+  let worst = 0;
+  for (let top = 1; top + 1 < values.length; top += 1) {
+    const height = values[top] as number;
+    if (height < (values[top - 1] as number) || height <= (values[top + 1] as number)) continue;
+    const after = partOf({ timeS, values }, timeS[top] as number, (timeS[top] as number) + FLARE_S).values;
+    const lowest = after.reduce((least, rpm) => Math.min(least, rpm), height);
+    const isFollowedByRise = (after.at(-1) ?? lowest) > lowest;
+    if (isFollowedByRise) worst = Math.max(worst, (100 * (height - lowest)) / height);
   }
   return worst;
 }
 
-/** Lowest engine speed within a moment that is followed by a further rise past the middle of the fall. */
-function lowestAfter({ timeS, values }: PullData['engine'], top: number): number {
-  let lowest = values[top] as number;
-  let settledLowest = lowest;
-  for (
-    let index = top + 1;
-    index < values.length && (timeS[index] as number) - (timeS[top] as number) <= FLARE_WINDOW_S;
-    index += 1
-  ) {
-    const value = values[index] as number;
-    if (value < lowest) lowest = value;
-    else if (value > lowest) settledLowest = lowest;
-  }
-  return settledLowest;
+/** Median of three: a single wild sample is no flare. */
+function calmed({ timeS, values }: Series): Series {
+  const calm = values.map((value, index) => {
+    const around = values.subarray(Math.max(index - 1, 0), index + 2);
+    return around.length < 3 ? value : median(Float64Array.from(around));
+  });
+  return { timeS, values: calm };
 }

@@ -1,4 +1,5 @@
 import type { ChannelQuantity } from '../channel-quantities.js';
+import { median } from '../filter/hampel-filter.js';
 import { cleanBoost, type CleanBoost } from '../filter/clean-boost.js';
 import { cutSeries, partOf, type Series } from '../filter/series.js';
 import type { LogSamples } from '../log-samples.js';
@@ -15,6 +16,8 @@ export interface PullData {
   readonly engine: Series;
   readonly road: Series;
   readonly undriven: Series;
+  /** Usual ratio of driven to undriven wheel speed in this log; null where one of them is not logged. */
+  readonly wheelRatio: number | null;
   readonly channel: (quantity: ChannelQuantity) => Series;
 }
 
@@ -37,6 +40,25 @@ export function pullData(samples: LogSamples, span: PullSpan, settings: PullSett
     engine: channel('engine-speed'),
     road: channel('vehicle-speed'),
     undriven: channel('undriven-wheel-speed'),
+    wheelRatio: usualWheelRatio(samples),
     channel,
   };
+}
+
+const LEAST_ROAD_KMH = 20;
+const LEAST_RATIOS = 10;
+const MAX_RATIOS = 5000;
+
+/** Median over the whole log: tyres and calibrations differ by a few per cent, slip is short. */
+function usualWheelRatio({ columns }: LogSamples): number | null {
+  const driven = columns.get('vehicle-speed');
+  const undriven = columns.get('undriven-wheel-speed');
+  if (driven === undefined || undriven === undefined) return null;
+  const ratios: number[] = [];
+  const stride = Math.max(1, Math.floor(driven.length / MAX_RATIOS));
+  for (let row = 0; row < driven.length; row += stride) {
+    const ratio = (driven[row] as number) / (undriven[row] as number);
+    if ((undriven[row] as number) >= LEAST_ROAD_KMH && Number.isFinite(ratio)) ratios.push(ratio);
+  }
+  return ratios.length < LEAST_RATIOS ? null : median(Float64Array.from(ratios));
 }

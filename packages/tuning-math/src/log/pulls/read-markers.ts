@@ -1,3 +1,4 @@
+import { partOf } from '../filter/series.js';
 import type { LogNotice, LogPull } from '../log-analysis.js';
 import type { PullSettings } from '../pull-settings.js';
 import type { PullData } from './pull-data.js';
@@ -9,6 +10,8 @@ export interface PullMarkers {
 }
 
 const KNOCK_DEG = 1;
+/** Gas takes this long to reach the sensor and the sensor to follow. */
+const MIXTURE_DELAY_S = 1;
 const EDGE_SHARE = 0.1;
 
 /**
@@ -21,7 +24,10 @@ export function readMarkers(data: PullData, settings: PullSettings): PullMarkers
   const intake = data.channel('intake-temperature').values;
   const edge = Math.max(1, Math.round(EDGE_SHARE * intake.length));
   const knockSeen = knockOf(data);
-  const leanestLambda = lastingHighest(data.channel('lambda').values);
+  const lambda = data.channel('lambda');
+  const leanestLambda = lastingHighest(
+    partOf(lambda, data.span.startS + MIXTURE_DELAY_S, data.span.endS).values,
+  );
   const notes: LogNotice[] = [];
   if (knockSeen === true)
     notes.push({ code: 'knock', text: 'knock was logged during the pull: find out why before the next one' });
