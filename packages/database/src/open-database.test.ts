@@ -3,7 +3,8 @@ import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } fro
 import os from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { DatabaseRefusedError, migrate, openDatabase, schemaDrift, type OpenDatabase } from './index.js';
+import { DatabaseRefusedError, migrate, openDatabase, type OpenDatabase } from './index.js';
+import { schemaDrift } from './migrations/schema-drift.js';
 import { migrationsFolder } from './migrations/migrate.js';
 
 let folder: string;
@@ -93,6 +94,17 @@ test.skipIf(!existsSync('/usr/bin/sqlite3'))('the file opens in the stock sqlite
     'SELECT name FROM Workshop; PRAGMA integrity_check;',
   ]);
   expect(read.toString().trim().split('\n')).toEqual(['Read by others', 'ok']);
+});
+
+test('after closing, the file alone holds the whole book', async () => {
+  const first = await openDatabase({ url });
+  await first.client.workshop.create({ data: { name: 'Copied' } });
+  await first.close();
+  const copy = path.join(folder, 'copy.db');
+  cpSync(path.join(folder, 'book.db'), copy);
+  url = `file:${copy}`;
+  const { client } = await open();
+  expect(await client.workshop.count()).toBe(1);
 });
 
 test('migrations are applied once', async () => {

@@ -36,7 +36,13 @@ export async function openDatabase(options: DatabaseOptions): Promise<OpenDataba
   await migrate(options.url);
   const client = kind === 'sqlite' ? openSqlite(options.url) : openPostgres(options);
   await client.$connect();
-  return { client, kind, close: () => client.$disconnect() };
+  return { client, kind, close: () => close(client, kind) };
+}
+
+/** Brings what still lies in the write-ahead log into the file: whoever copies the file then copies all of the book. */
+async function close(client: PrismaClient, kind: DatabaseKind): Promise<void> {
+  if (kind === 'sqlite') await client.$queryRawUnsafe('PRAGMA wal_checkpoint(TRUNCATE)');
+  await client.$disconnect();
 }
 
 function openSqlite(url: string): PrismaClient {

@@ -1,9 +1,8 @@
-import type { SchemaEngine } from '@prisma/schema-engine-wasm';
 import path from 'node:path';
 import { databaseKind } from '../database-kind.js';
 import { DatabaseRefusedError } from '../errors.js';
-import { readMigrations, schemaFolder, type Migrations } from './read-schema.js';
-import { migrationAdapter, noFilters, withSchemaEngine } from './with-schema-engine.js';
+import { isUpToDate, readHistory } from './read-history.js';
+import { readMigrations, schemaFolder } from './read-schema.js';
 
 /**
  * Brings a database to the newest migration. Applied ones are never run again.
@@ -15,9 +14,15 @@ import { migrationAdapter, noFilters, withSchemaEngine } from './with-schema-eng
  */
 export async function migrate(url: string, folder = migrationsFolder(url)): Promise<string[]> {
   const migrationsList = readMigrations(folder);
-  const isFresh = !(await hasHistory(url));
+  const history = await readHistory(url);
+  if (isUpToDate(history, migrationsList)) return [];
+  // Loaded only when there is something to do: most starts find everything in place.
+  const { noFilters, withSchemaEngine } = await import('./with-schema-engine.js');
   return withSchemaEngine(url, async (engine) => {
-    if (!isFresh) await refuseUnfit(engine, migrationsList);
+    if (history !== null) {
+      const asked = { migrationsList, optInToShadowDatabase: false, filters: noFilters };
+      refuseUnfit(await engine.diagnoseMigrationHistory(asked));
+    }
     const done = await engine.applyMigrations({ migrationsList, filters: noFilters });
     return done.appliedMigrationNames;
   });
@@ -28,26 +33,13 @@ export function migrationsFolder(url: string): string {
   return path.join(schemaFolder(databaseKind(url)), 'migrations');
 }
 
-/** The engine cannot tell a database without history from a broken one on SQLite, so the table is looked for first. */
-async function hasHistory(url: string): Promise<boolean> {
-  const adapter = await migrationAdapter(url).connect();
-  const sql =
-    databaseKind(url) === 'sqlite'
-      ? "SELECT name FROM sqlite_master WHERE name = '_prisma_migrations'"
-      : "SELECT table_name::text FROM information_schema.tables WHERE table_name = '_prisma_migrations'";
-  try {
-    return (await adapter.queryRaw({ sql, args: [], argTypes: [] })).rows.length > 0;
-  } finally {
-    await adapter.dispose();
-  }
+interface Diagnosis {
+  readonly editedMigrationNames: readonly string[];
+  readonly failedMigrationNames: readonly string[];
+  readonly history: { readonly diagnostic: string } | null;
 }
 
-async function refuseUnfit(engine: SchemaEngine, migrationsList: Migrations): Promise<void> {
-  const found = await engine.diagnoseMigrationHistory({
-    migrationsList,
-    optInToShadowDatabase: false,
-    filters: noFilters,
-  });
+function refuseUnfit(found: Diagnosis): void {
   refuseEdited(found.editedMigrationNames);
   refuseFailed(found.failedMigrationNames);
   refuseNewer(found.history);
@@ -65,7 +57,7 @@ function refuseFailed(names: readonly string[]): void {
   throw new DatabaseRefusedError('failed-migration', message);
 }
 
-function refuseNewer(history: { diagnostic: string } | null | undefined): void {
+function refuseNewer(history: Diagnosis['history']): void {
   if (!history || history.diagnostic === 'databaseIsBehind') return;
   const message = 'the database holds migrations that this release does not know: it was made by a newer one';
   throw new DatabaseRefusedError('newer-database', message);

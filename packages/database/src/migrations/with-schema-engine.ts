@@ -1,16 +1,11 @@
-import {
-  bindMigrationAwareSqlAdapterFactory,
-  type SqlDriverAdapter,
-  type SqlMigrationAwareDriverAdapterFactory,
-} from '@prisma/driver-adapter-utils';
+import { bindMigrationAwareSqlAdapterFactory, type SqlDriverAdapter } from '@prisma/driver-adapter-utils';
 import type { SchemaEngine } from '@prisma/schema-engine-wasm';
 import * as bindings from '@prisma/schema-engine-wasm/schema_engine_bg';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
 import { databaseKind } from '../database-kind.js';
-import { postgresMigrationAdapter } from '../postgres/migration-adapter.js';
-import { SqliteAdapter } from '../sqlite/sqlite-adapter.js';
+import { migrationAdapter } from './migration-adapter.js';
 import { readSchema } from './read-schema.js';
 
 /** The schema engine looks at no table but ours. */
@@ -45,11 +40,6 @@ export async function withSchemaEngine<T>(
     engine.free();
     await Promise.all(opened.map((adapter) => adapter.dispose()));
   }
-}
-
-/** A driver adapter of the right kind for the schema engine. */
-export function migrationAdapter(url: string): SqlMigrationAwareDriverAdapterFactory {
-  return databaseKind(url) === 'sqlite' ? new SqliteAdapter(url) : postgresMigrationAdapter(url);
 }
 
 let loaded = false;
