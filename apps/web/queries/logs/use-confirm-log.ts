@@ -1,4 +1,4 @@
-import { Log, type LogConfirm } from '@pullbook/contracts';
+import { PullList, type LogConfirm } from '@pullbook/contracts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useIntentKey } from '../../client/intent-key';
 import { send } from '../../client/request';
@@ -14,7 +14,7 @@ export function useConfirmLog() {
   const intent = useIntentKey();
   return useMutation({
     mutationFn: ({ logId, input }: Confirm) =>
-      send('POST', `/logs/${logId}/confirm`, Log, {
+      send('POST', `/logs/${logId}/pulls`, PullList, {
         body: input,
         idempotencyKey: intent.keyFor({ logId, input }),
       }),

@@ -12,7 +12,7 @@ import { CarPart } from './car-part';
 import { CustomerPart } from './customer-part';
 import { emptyIntake, readIntake, type Chosen, type WantedDraft } from './intake-draft';
 import { IntakeDone } from './intake-done';
-import { useSettled } from './use-settled';
+import { useSettled } from '../../../../components/form/use-settled';
 import { VisitPart } from './visit-part';
 import { WantedPart } from './wanted-part';
 import styles from './intake.module.css';

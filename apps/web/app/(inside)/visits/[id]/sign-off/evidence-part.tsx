@@ -1,0 +1,78 @@
+'use client';
+
+import type { PresetEvidence } from '@pullbook/contracts';
+import type { ReactNode } from 'react';
+import { Mind } from '../../../../../components/marks/marks';
+import { useUnits, type PersonsUnits } from '../../../../../components/units/use-units';
+import styles from './sign-off.module.css';
+
+interface EvidencePartProps {
+  readonly evidence: PresetEvidence;
+  /** Something in front of the name, such as the box to choose the preset. */
+  readonly lead?: ReactNode;
+}
+
+/** What the data say of one preset: filled in by the book and not by hand. */
+export function EvidencePart({ evidence, lead }: EvidencePartProps) {
+  const units = useUnits();
+  return (
+    <section className="sheet stack" aria-label={`Preset ${evidence.slot} ${evidence.name}`}>
+      {lead ?? (
+        <h3>
+          {evidence.slot} {evidence.name}, revision {evidence.revision}
+        </h3>
+      )}
+      <dl className={styles.facts}>
+        {factsOf(evidence, units).map(([name, value]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+      {evidence.missing.length === 0 ? null : (
+        <Mind title="Cannot be signed off yet">
+          <ul>
+            {evidence.missing.map((one) => (
+              <li key={one}>{one}</li>
+            ))}
+          </ul>
+        </Mind>
+      )}
+    </section>
+  );
+}
+
+const yes = (isTrue: boolean, word: string, otherwise: string) => (isTrue ? `✓ ${word}` : `○ ${otherwise}`);
+
+function factsOf(evidence: PresetEvidence, units: PersonsUnits): ReadonlyArray<readonly [string, string]> {
+  return [
+    ['Target', sayTarget(evidence, units)],
+    ['Ceiling', evidence.ceilingKpa === null ? 'none agreed' : units.write(evidence.ceilingKpa)],
+    ['Duty stored', evidence.dutyPct === null ? 'none yet' : `${evidence.dutyPct} %`],
+    ['Proven peak', sayPeaks(evidence, units)],
+    ['Usable pulls', sayPulls(evidence)],
+    ['Accepted', yes(evidence.accepted, 'the pulls prove it', 'not yet proven')],
+    ['Ceiling kept', yes(evidence.ceilingKept, 'no pull passed it', 'a pull passed it')],
+    ['Heat-soaked pull', yes(evidence.heatSoakedPull, 'present', 'none')],
+  ];
+}
+
+function sayTarget({ targetKpa, toleranceKpa }: PresetEvidence, units: PersonsUnits): string {
+  return targetKpa === null ? 'none agreed' : `${units.figure(targetKpa)} ± ${units.write(toleranceKpa)}`;
+}
+
+function sayPeaks(
+  { meanPeakKpa, lowestPeakKpa, highestPeakKpa }: PresetEvidence,
+  units: PersonsUnits,
+): string {
+  if (meanPeakKpa === null) return 'none yet';
+  const mean = `mean ${units.peak(meanPeakKpa)} ${units.pressureWord}`;
+  if (lowestPeakKpa === null || highestPeakKpa === null) return mean;
+  return `${mean}, from ${units.peak(lowestPeakKpa)} to ${units.peak(highestPeakKpa)}`;
+}
+
+function sayPulls({ usablePullCount, provingPullNumbers }: PresetEvidence): string {
+  if (provingPullNumbers.length === 0) return String(usablePullCount);
+  return `${usablePullCount}; proved by ${provingPullNumbers.join(', ')}`;
+}
