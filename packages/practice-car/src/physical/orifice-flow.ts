@@ -6,8 +6,9 @@ const LAMINAR_PA2 = 4e8;
 /**
  * Mass flow of air through an opening, positive from `upstreamPa` to `downstreamPa`.
  *
- * The ellipse law m = A c / sqrt(T) * sqrt(p1^2 - p2^2): exact at the choked end, within a few per cent of the
- * nozzle equation elsewhere, and the form ISO 6358 gives a pneumatic part of critical ratio 0. Near zero
+ * The ellipse law m = A c / sqrt(T) * sqrt(p1^2 - p2^2): the nozzle equation's choked flow towards vacuum, and up to a
+ * third less than a single smooth nozzle passes near equal pressures, as hoses and bends in a row do; it is the form
+ * that ISO 6358 gives a pneumatic part of critical ratio 0. Areas here are effective areas of that form. Near zero
  * difference it is made laminar, as is common practice for simulation.
  *
  * @param areaM2 effective area, at least 0
