@@ -7,6 +7,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { format, resolveConfig } from 'prettier';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const target = path.join(root, 'docs/outside-checks.md');
@@ -68,7 +69,7 @@ function toPage(checks) {
 
 const checks = runChecks();
 refuseDuplicates(checks);
-const page = toPage(checks);
+const page = await format(toPage(checks), { ...(await resolveConfig(target)), parser: 'markdown' });
 if (process.argv.includes('--check')) {
   if (readFileSync(target, 'utf8') !== page) {
     console.error('docs/outside-checks.md is out of date: run npm run docs:checks');
