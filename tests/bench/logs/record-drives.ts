@@ -13,9 +13,11 @@ import {
   type LogStyle,
   type PhysicalCar,
   type PullOptions,
+  type PullTruth,
   type Random,
 } from '@pullbook/practice-car';
 import type { LogOptions } from '@pullbook/tuning-math';
+import { filteredTruth } from './filtered-truth.js';
 
 /** A recorded drive of a practice car: the file, what is known beside it, and the truth. */
 export interface RecordedDrive {
@@ -29,6 +31,8 @@ export interface RecordedDrive {
 
 /** One pull that was driven, with what the log ought to show of it. */
 export interface TruePull extends LoggedPullTruth {
+  /** The same pull through the documented filter, without noise: the figures by their definition. */
+  readonly filtered: PullTruth;
   /** Faults that the channels of this log can show. */
   readonly visibleFaults: readonly string[];
   readonly durationS: number;
@@ -81,6 +85,7 @@ export function recordDrive(seed: number): RecordedDrive {
     options: optionsFor(car, base.targetKpa, ambient.pressureAbsKpa, rateHz),
     truth: recorded.truth.map((truth, index) => ({
       ...truth,
+      filtered: filteredTruth(recorded.trace, truth, base.targetKpa),
       durationS: truth.endS - truth.startS,
       visibleFaults: visibleFaults(truth, wanted[index] ?? null, { style, clipKpa }),
     })),
@@ -137,16 +142,26 @@ interface DriveFacts {
 
 const SEEN_SLIP_PCT = 6;
 
-/** What the file can show: a channel that is not logged shows no fault. */
+/** What each fault is called in the verdict. */
+const CALLED: Readonly<Record<DriveFault, string | null>> = {
+  'throttle-lift': 'lifted',
+  gear: 'wrong-gear',
+  short: 'short',
+  lean: 'lean',
+  knock: 'knock',
+  'wheel-slip': null,
+  'sensor-full-scale': null,
+};
+const NEEDS_CHANNEL: Readonly<Record<string, string>> = { lean: 'lambda', knock: 'knockRetard' };
+
+/** What the file can show: a channel that is not logged shows no fault; slip and clipping by the truth. */
 function visibleFaults(truth: LoggedPullTruth, wanted: DriveFault | null, facts: DriveFacts): string[] {
-  const has = (channel: string): boolean => facts.style.columns.some((column) => column.channel === channel);
-  const faults: string[] = [];
-  if (wanted === 'throttle-lift') faults.push('lifted');
-  if (wanted === 'gear') faults.push('wrong-gear');
-  if (wanted === 'short') faults.push('short');
-  if (truth.slipPct >= SEEN_SLIP_PCT) faults.push('slipped');
-  if (wanted === 'lean' && has('lambda')) faults.push('lean');
-  if (wanted === 'knock' && has('knockRetard')) faults.push('knock');
-  if (facts.clipKpa !== null && truth.peakKpa > facts.clipKpa) faults.push('sensor-full-scale');
-  return faults;
+  const called = wanted === null ? null : CALLED[wanted];
+  const needed = NEEDS_CHANNEL[called ?? ''];
+  const isShown = needed === undefined || facts.style.columns.some((column) => column.channel === needed);
+  return [
+    ...(called !== null && isShown ? [called] : []),
+    ...(truth.slipPct >= SEEN_SLIP_PCT ? ['slipped'] : []),
+    ...(facts.clipKpa !== null && truth.peakKpa > facts.clipKpa ? ['sensor-full-scale'] : []),
+  ];
 }

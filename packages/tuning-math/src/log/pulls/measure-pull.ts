@@ -8,7 +8,7 @@ import type { PullSpan } from './find-pulls.js';
 import { judgePull } from './judge-pull.js';
 import { measureGradient } from './measure-gradient.js';
 import { measureHunting } from './measure-hunting.js';
-import { measurePeak } from './measure-peak.js';
+import { measurePeak, type PeakMeasure } from './measure-peak.js';
 import { measureResponse, speedAt } from './measure-response.js';
 import { measureSlip } from './measure-slip.js';
 import { measureTaper } from './measure-taper.js';
@@ -66,7 +66,14 @@ export function measurePull(
       onsetRpm: rounded(response.onsetUncertaintyRpm),
     },
     usable: faults.length === 0,
-    reasons: [...faults, ...response.notes, ...markers.notes, ...spikeNote(data), ...gearNote(gear.gear)],
+    reasons: [
+      ...faults,
+      ...response.notes,
+      ...markers.notes,
+      ...peakNote(peak),
+      ...spikeNote(data),
+      ...gearNote(gear.gear),
+    ],
   };
 }
 
@@ -93,6 +100,15 @@ function lowestThrottle(data: PullData): number | null {
   const first = firstIndexFrom(throttle.timeS, data.span.startS);
   const inside = throttle.values.subarray(first);
   return inside.length === 0 ? null : inside.reduce((lowest, value) => Math.min(lowest, value), 100);
+}
+
+const WIDEST_SHARE = 0.01;
+
+/** Said where two standard uncertainties are more than a hundredth of the peak. */
+function peakNote({ peakKpa, uncertaintyKpa }: PeakMeasure): LogNotice[] {
+  if (2 * uncertaintyKpa <= WIDEST_SHARE * Math.abs(peakKpa)) return [];
+  const text = `the peak is known only to ±${(2 * uncertaintyKpa).toFixed(1)} kPa (two standard uncertainties)`;
+  return [{ code: 'peak-uncertain', text }];
 }
 
 function spikeNote(data: PullData): LogNotice[] {
