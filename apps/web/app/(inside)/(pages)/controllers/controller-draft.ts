@@ -1,31 +1,42 @@
 import { ControllerNew, type Controller, type SettingRange, type Units } from '@pullbook/contracts';
 import { readValues, type ReadResult } from '../../../../components/form/read-values';
 
-const rangeText = (name: string, range: SettingRange | null, first: SettingRange | null) => {
-  const shown = range ?? first;
-  return {
-    [`${name}.min`]: shown === null ? '' : String(shown.min),
-    [`${name}.max`]: shown === null ? '' : String(shown.max),
-    [`${name}.step`]: shown === null ? '' : String(shown.step),
-  };
+const wholeDuty: SettingRange = { min: 0, max: 100, step: 1 };
+const blank: ControllerNew = {
+  name: '',
+  presetSlots: 3,
+  hasTimedOverride: false,
+  loop: 'open',
+  dutyPct: wholeDuty,
+  holdPct: null,
+  correction: null,
+  note: '',
 };
 
-const wholeDuty: SettingRange = { min: 0, max: 100, step: 1 };
+const yesNo = (isTrue: boolean) => (isTrue ? 'yes' : 'no');
 
 /** The fields of the form, as text; of a controller on record or of a blank one. */
 export function controllerText(controller: Controller | null): Record<string, string> {
+  const shown = controller ?? blank;
   return {
-    name: controller?.name ?? '',
-    presetSlots: String(controller?.presetSlots ?? 3),
-    loop: controller?.loop ?? 'open',
-    hasTimedOverride: controller?.hasTimedOverride === true ? 'yes' : 'no',
-    canHold: controller !== null && controller.holdPct !== null ? 'yes' : 'no',
-    canCorrect: controller !== null && controller.correction !== null ? 'yes' : 'no',
-    note: controller?.note ?? '',
-    ...rangeText('dutyPct', controller?.dutyPct ?? null, wholeDuty),
-    ...rangeText('holdPct', controller?.holdPct ?? null, wholeDuty),
-    ...rangeText('correction', controller?.correction ?? null, null),
+    name: shown.name,
+    presetSlots: String(shown.presetSlots),
+    loop: shown.loop,
+    hasTimedOverride: yesNo(shown.hasTimedOverride),
+    canHold: yesNo(shown.holdPct !== null),
+    canCorrect: yesNo(shown.correction !== null),
+    note: shown.note,
+    ...rangeText('dutyPct', shown.dutyPct),
+    ...rangeText('holdPct', shown.holdPct ?? wholeDuty),
+    ...rangeText('correction', shown.correction),
   };
+}
+
+function rangeText(name: string, range: SettingRange | null): Record<string, string> {
+  const parts = ['min', 'max', 'step'] as const;
+  return Object.fromEntries(
+    parts.map((part) => [`${name}.${part}`, range === null ? '' : String(range[part])]),
+  );
 }
 
 /** The controller as the server wants it, or the faults by field. */
