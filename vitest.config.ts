@@ -7,6 +7,8 @@ export default defineConfig({
   ssr: { resolve: { conditions, externalConditions: ['pullbook-source'] } },
   test: {
     include: ['packages/*/src/**/*.test.ts', 'apps/*/src/**/*.test.ts', 'tests/outside/**/*.test.ts'],
-    testTimeout: 20_000,
+    // Against hanging only: a busy machine is slow, and no test measures time.
+    testTimeout: 90_000,
+    hookTimeout: 90_000,
   },
 });

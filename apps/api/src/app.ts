@@ -3,6 +3,7 @@ import cookie from '@fastify/cookie';
 import multipart from '@fastify/multipart';
 import rateLimit from '@fastify/rate-limit';
 import type { OpenDatabase } from '@pullbook/database';
+import { randomUUID } from 'node:crypto';
 import Fastify, { LogController, type FastifyInstance, type FastifyServerOptions } from 'fastify';
 import { serializerCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import { adviceRoutes } from './advice/advice-routes.js';
@@ -59,6 +60,7 @@ export async function buildApp(options: AppOptions): Promise<App> {
     logger: options.logger ?? false,
     logController: new LogController({ disableRequestLogging: true }),
     bodyLimit,
+    genReqId: () => randomUUID(),
     routerOptions: { maxParamLength: 200 },
   }).withTypeProvider<ZodTypeProvider>();
   app.setValidatorCompiler(zodValidatorCompiler);
