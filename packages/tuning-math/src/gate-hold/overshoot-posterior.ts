@@ -7,10 +7,10 @@ export interface OvershootCurve {
   readonly basePct: number;
   /** Hold from which it rises, % of target. */
   readonly kneePct: number;
-  /** Rise 10 points past the knee, % overshoot a point. */
+  /** Mean rise over the 10 points past the knee, % overshoot a point. */
   readonly slope: number;
-  /** 1 rises straight, 2 ever steeper. */
-  readonly power: 1 | 2;
+  /** 0 jumps at the knee, 1 rises straight, 2 ever steeper. */
+  readonly power: 0 | 1 | 2;
   /** Pull-to-pull scatter of the overshoot, %. */
   readonly scatterPct: number;
   /** Share of the belief. */
@@ -27,11 +27,19 @@ export interface HoldPosterior {
   readonly settledErrorKpa: number;
 }
 
-const BASES = [0, 0.4, 0.8, 1.4, 2.2, 3.5, 5.5, 8.5];
-const BASE_WEIGHTS = [1, 1, 1, 0.8, 0.5, 0.3, 0.12, 0.06];
+/** Overshoot without hold that is thought possible before any pull, %, and how likely. */
+const COMMON_BASES = [0, 0.6, 1.4, 2.6, 4.5, 8];
+const COMMON_WEIGHTS = [1, 1, 0.9, 0.5, 0.25, 0.1];
+/** Once pulls are there: what the lowest hold showed, give or take this much. */
+const SEEN_OFFSETS = [-1.2, -0.5, 0, 0.5, 1.2];
 const SLOPES = [0.06, 0.12, 0.22, 0.4, 0.7, 1.2, 2];
-const SCATTERS = [0.25, 0.5, 0.9, 1.5];
-const SCATTER_WEIGHTS = [0.8, 1, 0.6, 0.25];
+const SCATTERS = [0.3, 0.7, 1.5];
+const SCATTER_WEIGHTS = [1, 0.9, 0.3];
+const POWERS = [0, 1, 2] as const;
+/** Jumps are rarer than slopes. */
+const POWER_WEIGHTS = [0.3, 1, 0.7];
+/** A jump is as high as a straight rise gets in this many points. */
+const JUMP_POINTS = 8;
 const KNEE_STEP = 4;
 /** A knee past 120 % of target means that hold does nothing within any controller's range. */
 const HIGHEST_KNEE = 120;
@@ -53,7 +61,7 @@ const PRIOR_PULLS = 4;
  */
 export function overshootPosterior(pulls: readonly HoldPull[], targetKpa: number): HoldPosterior {
   const logs: number[] = [];
-  const family = curveFamily();
+  const family = curveFamily(possibleBases(pulls));
   let best = -Infinity;
   for (const curve of family) {
     const log = Math.log(curve.weight) + logLikelihood(curve, pulls);
@@ -71,7 +79,8 @@ export function overshootPosterior(pulls: readonly HoldPull[], targetKpa: number
 /** Mean overshoot of a curve at a hold, %. */
 export function meanOvershoot(curve: OvershootCurve, holdPct: number): number {
   const past = Math.max(0, holdPct - curve.kneePct);
-  const rise = curve.power === 1 ? past : (past * past) / 10;
+  if (past === 0) return curve.basePct;
+  const rise = curve.power === 0 ? JUMP_POINTS : curve.power === 1 ? past : (past * past) / 10;
   return curve.basePct + curve.slope * rise;
 }
 
@@ -108,19 +117,28 @@ export function probabilityPeakOver(posterior: HoldPosterior, holdPct: number, l
   return over;
 }
 
-function curveFamily(): OvershootCurve[] {
+function possibleBases(pulls: readonly HoldPull[]): { basePct: number; weight: number }[] {
+  const common = COMMON_BASES.map((basePct, index) => ({ basePct, weight: COMMON_WEIGHTS[index] ?? 0 }));
+  const lowest = Math.min(...pulls.map((pull) => pull.holdPct));
+  const seen = pulls.filter((pull) => pull.holdPct === lowest).map(pullOvershoot);
+  if (seen.length === 0) return common;
+  const mean = seen.reduce((sum, value) => sum + value, 0) / seen.length;
+  return [...common, ...SEEN_OFFSETS.map((offset) => ({ basePct: mean + offset, weight: 1 }))];
+}
+
+function curveFamily(bases: readonly { basePct: number; weight: number }[]): OvershootCurve[] {
   const family: OvershootCurve[] = [];
   for (let kneePct = LOWEST_KNEE; kneePct <= HIGHEST_KNEE; kneePct += KNEE_STEP) {
-    BASES.forEach((basePct, b) => {
+    for (const base of bases) {
       SCATTERS.forEach((scatterPct, s) => {
-        const weight = (BASE_WEIGHTS[b] ?? 0) * (SCATTER_WEIGHTS[s] ?? 0);
-        for (const slope of SLOPES) {
-          for (const power of [1, 2] as const) {
-            family.push({ basePct, kneePct, slope, power, scatterPct, weight });
+        POWERS.forEach((power, p) => {
+          const weight = base.weight * (SCATTER_WEIGHTS[s] ?? 0) * (POWER_WEIGHTS[p] ?? 0);
+          for (const slope of SLOPES) {
+            family.push({ basePct: base.basePct, kneePct, slope, power, scatterPct, weight });
           }
-        }
+        });
       });
-    });
+    }
   }
   return family;
 }
