@@ -27,5 +27,5 @@ export interface DriveConditions {
   readonly stepS: number;
 }
 
-/** Default of `DriveConditions.stepS`: peaks have converged to well under 0.1 % (see the convergence test). */
+/** Default of `DriveConditions.stepS`: peaks have converged to within 0.1 % (see the convergence test). */
 export const STEP_S = 0.004;

@@ -67,8 +67,9 @@ export function runPull(car: PhysicalCar, options: PullOptions): PullResult {
   checkPullOptions(car, plan);
   const trace = simulateDrive(car, [pullLeg(car, plan)], conditionsOf(plan));
   const first = trace.phase.indexOf(1);
-  const end = trace.phase.findIndex((phase) => phase > 1);
-  const truth = measurePull(cutTrace(trace, first, end), plan.targetKpa);
+  const after = trace.phase.findIndex((phase) => phase > 1);
+  // The row at which the driver lets go still belongs to the pull: it holds the cut that made them do so.
+  const truth = measurePull(cutTrace(trace, first, after + 1), plan.targetKpa);
   if (truth === null) throw new Error('runPull: the throttle never opened');
   return { ...truth, trace };
 }

@@ -109,9 +109,9 @@ function faultySensor(sensor: Sensor, series: Float64Array, faults: readonly Fau
 
 function truthOf(trace: Trace, plan: PullPlan, phase: number): LoggedPullTruth | null {
   const first = trace.phase.indexOf(phase);
-  const end = trace.phase.findIndex((value) => value > phase);
+  const after = trace.phase.findIndex((value) => value > phase);
   if (first < 0) return null;
-  const rows = cutTrace(trace, first, end < 0 ? trace.timeS.length : end);
+  const rows = cutTrace(trace, first, after < 0 ? trace.timeS.length : after + 1);
   const truth = measurePull(rows, plan.targetKpa);
   if (truth === null) return null;
   const slips = rows.wheelMps.map((wheel, row) => 100 * (wheel / Math.max(1, rows.speedMps[row] ?? 1) - 1));
