@@ -6,6 +6,7 @@ import { preparePull } from '../pulls/prepare-pull.js';
 import { writePull, type DrivenPull } from '../pulls/write-pull.js';
 import { holdOpenVisit } from '../tuning-sessions/hold-open-visit.js';
 import { loadSession } from '../tuning-sessions/load-session.js';
+import { visitOfSession } from '../tuning-sessions/visit-of-session.js';
 import { getLog } from './get-log.js';
 import { loadLog } from './load-log.js';
 import { presentLog } from './present-log.js';
@@ -25,10 +26,10 @@ export interface ConfirmedPulls {
  */
 export async function confirmPulls(actor: Actor, logId: string, input: LogConfirm): Promise<ConfirmedPulls> {
   const { tuningSessionId } = await getLog(actor, logId);
-  const { visit } = await loadSession(actor.db, tuningSessionId);
+  const visitId = await visitOfSession(actor.db, tuningSessionId);
   const { stepLimit } = await readAdviceRules(actor);
   const pulls = await actor.db.$transaction(async (tx) => {
-    await holdOpenVisit(tx, visit.id);
+    await holdOpenVisit(tx, visitId);
     const session = await loadSession(tx, tuningSessionId);
     const { analysis, confirmed } = presentLog(await loadLog(tx, logId));
     const taken = new Set(confirmed.map(({ index }) => index));
@@ -48,7 +49,7 @@ export async function confirmPulls(actor: Actor, logId: string, input: LogConfir
     }
     return written;
   });
-  return { pulls, visitId: visit.id };
+  return { pulls, visitId };
 }
 
 function wrongIndex(code: 'conflict' | 'invalid-request', position: number, message: string): DomainError {

@@ -3,6 +3,7 @@ import { readAdviceRules } from '../advice/read-advice-rules.js';
 import type { Actor } from '../plumbing/actor.js';
 import { holdOpenVisit } from '../tuning-sessions/hold-open-visit.js';
 import { loadSession } from '../tuning-sessions/load-session.js';
+import { visitOfSession } from '../tuning-sessions/visit-of-session.js';
 import { preparePull } from './prepare-pull.js';
 import { writePull } from './write-pull.js';
 
@@ -19,10 +20,10 @@ export interface RecordedPull {
  * @throws DomainError visit-closed, and the refusals of `preparePull`
  */
 export async function recordPull(actor: Actor, sessionId: string, input: PullNew): Promise<RecordedPull> {
-  const { visit } = await loadSession(actor.db, sessionId);
+  const visitId = await visitOfSession(actor.db, sessionId);
   const { stepLimit } = await readAdviceRules(actor);
   const pull = await actor.db.$transaction(async (tx) => {
-    await holdOpenVisit(tx, visit.id);
+    await holdOpenVisit(tx, visitId);
     const session = await loadSession(tx, sessionId);
     const goal = await preparePull(tx, session, input);
     return writePull(
@@ -43,5 +44,5 @@ export async function recordPull(actor: Actor, sessionId: string, input: PullNew
       },
     );
   });
-  return { pull, visitId: visit.id };
+  return { pull, visitId };
 }

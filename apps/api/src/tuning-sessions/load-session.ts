@@ -1,7 +1,6 @@
-import type { ReadinessCheck } from '@pullbook/contracts';
+import { CarLimits, type ReadinessCheck } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
 import { DomainError } from '../plumbing/domain-error.js';
-import { loadPresetCar, loadPresets } from '../presets/load-presets.js';
 import { closedStages } from './hold-open-visit.js';
 import type { CutBounds } from './judge-readiness.js';
 import { presentReadiness } from './present-readiness.js';
@@ -60,10 +59,16 @@ export async function loadSession(db: WorkshopTransaction, sessionId: string): P
 
 /** What an over-boost cut must stand between: the ceilings of the car's presets and the car's limits. */
 export async function readBounds(db: WorkshopTransaction, carId: string): Promise<CutBounds> {
-  const { limits } = await loadPresetCar(db, carId);
-  const presets = await loadPresets(db, { carId });
-  const ceilings = presets.flatMap(({ isReplaced, values }) =>
-    isReplaced || values.ceilingKpa === null ? [] : [{ name: values.name, ceilingKpa: values.ceilingKpa }],
+  const car = await db.car.findFirstOrThrow({ where: { id: carId }, select: { limits: true } });
+  const presets = await db.preset.findMany({
+    where: { carId, replacedAt: null },
+    orderBy: [{ slot: 'asc' }, { id: 'asc' }],
+    select: {
+      revisions: { orderBy: { revision: 'desc' }, take: 1, select: { name: true, ceilingKpa: true } },
+    },
+  });
+  const ceilings = presets.flatMap(({ revisions }) =>
+    revisions.flatMap(({ name, ceilingKpa }) => (ceilingKpa === null ? [] : [{ name, ceilingKpa }])),
   );
-  return { limits, ceilings };
+  return { limits: CarLimits.parse(car.limits), ceilings };
 }
