@@ -1,8 +1,14 @@
+import { resolutionOf } from './measure-peak.js';
 import type { PullData } from './pull-data.js';
 
 const LEAST_RUN_S = 0.12;
 const LEAST_SAMPLES = 4;
 const SAME_KPA = 0.05;
+const LEAST_UNBROKEN_SHARE = 0.45;
+const STEEP_SHARE = 0.015;
+const LEAST_SILENT_SAMPLES = 9;
+const LEAST_NOISE_STEPS = 0.6;
+const LEAST_NOISE_KPA = 0.05;
 
 /** Samples at the very top of a pull that show no noise at all: a sensor or input at its full scale. */
 export interface FlatTop {
@@ -26,8 +32,11 @@ export function findFlatTop(data: PullData, fullScaleKpa: number | null): FlatTo
     return { levelKpa: highest, durationS: at.length * data.lead.stepS };
   const run = longestRun(at);
   const durationS = (timeS[run.last] as number) - (timeS[run.first] as number);
-  if (durationS < LEAST_RUN_S || run.last - run.first + 1 < LEAST_SAMPLES) return null;
-  return arrivesSteeply(data, run.first, durationS) ? { levelKpa: highest, durationS } : null;
+  const sampleCount = run.last - run.first + 1;
+  if (durationS < LEAST_RUN_S || sampleCount < LEAST_SAMPLES) return null;
+  const isUnbroken = sampleCount >= LEAST_UNBROKEN_SHARE * at.length;
+  const isClipped = noiseIsGone(data, sampleCount) || (isUnbroken && arrivesSteeply(data, run.first));
+  return isClipped ? { levelKpa: highest, durationS } : null;
 }
 
 function longestRun(indexes: readonly number[]): { first: number; last: number } {
@@ -40,13 +49,19 @@ function longestRun(indexes: readonly number[]): { first: number; last: number }
   return best;
 }
 
-/** Boost that levels off by itself slows down first; a clipped one stops at once, or its noise does. */
-function arrivesSteeply(data: PullData, first: number, durationS: number): boolean {
-  const { values } = data.lead.raw;
-  const { noiseKpa, stepS } = data.lead;
+/** Boost that levels off by itself slows down first; a clipped one stops at once. */
+function arrivesSteeply({ lead }: PullData, first: number): boolean {
+  const { values } = lead.raw;
   const top = values[first] as number;
   const before = values[Math.max(first - 2, 0)] as number;
-  const isSteep = top - before > Math.max(3 * noiseKpa, 0.015 * top);
-  const noiseIsGone = noiseKpa > 0.15 && durationS / stepS > 8;
-  return isSteep || noiseIsGone;
+  return top - before > Math.max(3 * lead.noiseKpa, STEEP_SHARE * top);
+}
+
+/** Noise that spreads over several steps of the figures cannot leave so many samples equal by chance. */
+function noiseIsGone({ lead }: PullData, sampleCount: number): boolean {
+  const stepKpa = resolutionOf(lead.raw.values);
+  return (
+    sampleCount >= LEAST_SILENT_SAMPLES &&
+    lead.noiseKpa > Math.max(LEAST_NOISE_STEPS * stepKpa, LEAST_NOISE_KPA)
+  );
 }

@@ -54,26 +54,40 @@ function lastingSlip(ground: Series, ratioAt: (timeS: number, kmh: number) => nu
 }
 
 const BURST_S = 0.4;
-/** No road tyre pushes a car harder than about 1 g; boosted pulls in the trusted gears reach half of that. */
-const GRIP_MPS2 = 9;
-const USUAL_MPS2 = 4;
+/** Spinning wheels gain speed several times faster than the car does in the rest of the pull. */
+const BURST_MULTIPLE = 2.5;
+const LEAST_BURST_MPS2 = 5;
 const KMH_PER_MPS = 3.6;
 
-/** Wheels that gain speed faster than grip allows are spinning: their gain beyond a hard but usual pull. */
+interface SpeedGain {
+  readonly kmh: number;
+  readonly spanS: number;
+  readonly gainKmh: number;
+}
+
+/** Wheels that gain speed far faster than in the rest of the pull are spinning: their gain beyond the usual. */
 function burstSlip(road: Series): number | null {
-  const fresh = freshSamples(road);
-  if (fresh.values.length < LEAST_SAMPLES) return null;
-  let worst = 0;
+  const gains = gainsOf(freshSamples(road));
+  if (gains.length < LEAST_SAMPLES) return null;
+  const usual = median(Float64Array.from(gains, ({ gainKmh, spanS }) => gainKmh / spanS));
+  const least = Math.max(BURST_MULTIPLE * usual, LEAST_BURST_MPS2 * KMH_PER_MPS);
+  const slips = gains.map(({ kmh, spanS, gainKmh }) =>
+    gainKmh / spanS < least ? 0 : (100 * (gainKmh - usual * spanS)) / kmh,
+  );
+  return slips.reduce((worst, slip) => Math.max(worst, slip), 0);
+}
+
+/** How much road speed grows within a moment after each fresh sample. */
+function gainsOf(fresh: Series): SpeedGain[] {
+  const gains: SpeedGain[] = [];
   fresh.timeS.forEach((timeS, index) => {
     const kmh = fresh.values[index] as number;
     const later = partOf(fresh, timeS, timeS + BURST_S);
     const spanS = (later.timeS.at(-1) ?? timeS) - timeS;
     if (spanS < BURST_S / 2 || kmh < LEAST_ROAD_KMH) return;
-    const gainMps = ((later.values.at(-1) ?? kmh) - kmh) / KMH_PER_MPS;
-    if (gainMps / spanS < GRIP_MPS2) return;
-    worst = Math.max(worst, (100 * KMH_PER_MPS * (gainMps - USUAL_MPS2 * spanS)) / kmh);
+    gains.push({ kmh, spanS, gainKmh: (later.values.at(-1) ?? kmh) - kmh });
   });
-  return worst;
+  return gains;
 }
 
 const FLARE_S = 1;
