@@ -1,5 +1,5 @@
 import { cautionsBeforePulling } from '@pullbook/contracts';
-import { adviseDuty } from '@pullbook/tuning-math';
+import { adviseDuty, adviseGateHold } from '@pullbook/tuning-math';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { openTestWorkshop, type TestWorkshop } from '../plumbing/test-workshop.js';
 import { fillTestYard, pullAt, testSession, type TestYard } from '../tuning-sessions/test-yard.js';
@@ -49,6 +49,97 @@ describe('POST /advice/duty', () => {
   it('wants somebody signed in', async () => {
     const answer = await shop.app.inject({ method: 'POST', url: '/api/v1/advice/duty', payload: asked });
     expect(answer.statusCode).toBe(401);
+  });
+});
+
+describe('POST /advice/gate-hold', () => {
+  const request = {
+    controller: { holdMin: 0, holdMax: 100, holdStep: 1 },
+    goal: { targetKpa: 140, toleranceKpa: 4, ceilingKpa: 155, overshootLimitPct: 5 },
+    stepLimit: 10,
+    riskLimit: 0.02,
+    pulls: [{ holdPct: 40, peakKpa: 141, settledKpa: 139, riseTimeS: 1.4 }],
+  };
+
+  it('tells what the tuning math says, within the step limit', async () => {
+    const answer = await shop.desk.ask('POST', '/advice/gate-hold', { payload: request });
+    expect(answer.statusCode).toBe(200);
+    const { action, holdPct, reasons } = adviseGateHold(request);
+    expect(answer.json()).toMatchObject({ action, holdPct, reasons });
+    expect(answer.json().holdPct).toBeLessThanOrEqual(50);
+  });
+
+  it('refuses a hold outside the range, naming the field', async () => {
+    const payload = { ...request, controller: { ...request.controller, holdMax: 30 } };
+    const answer = await shop.desk.ask('POST', '/advice/gate-hold', { payload });
+    expect(answer.statusCode).toBe(400);
+    expect(answer.json().errors[0].field).toBe('pulls.0.holdPct');
+  });
+});
+
+describe('POST /air', () => {
+  it('gives the density of moist air as the CIPM-2007 equation does', async () => {
+    // Picard, Davis, Gläser, Fujii, Metrologia 45 (2008) 149-155: 20 °C, 101.325 kPa, 50 % is 1.199314 kg/m³.
+    const payload = { temperatureC: 20, barometerAbsKpa: 101.325, humidityPct: 50 };
+    const answer = await shop.desk.ask('POST', '/air', { payload });
+    expect(answer.statusCode).toBe(200);
+    expect(answer.json().densityKgPerM3).toBeCloseTo(1.199314, 4);
+    expect(answer.json().densityWithinPublishedRange).toBe(true);
+  });
+
+  it('carries humidity through to the correction, and flags a factor outside its range', async () => {
+    // Recomputed independently from the formula of SAE J1349 JUN1990: 98 kPa, 30 °C, 50 % is 1.048537.
+    const wet = await shop.desk.ask('POST', '/air', {
+      payload: { temperatureC: 30, barometerAbsKpa: 98, humidityPct: 50 },
+    });
+    const byStandard = new Map(
+      wet
+        .json()
+        .corrections.map((correction: { standard: string; factor: number }) => [
+          correction.standard,
+          correction.factor,
+        ]),
+    );
+    expect(byStandard.get('sae-j1349-1990')).toBeCloseTo(1.048537, 4);
+    const thin = await shop.desk.ask('POST', '/air', {
+      payload: { temperatureC: 25, barometerAbsKpa: 85, humidityPct: 0 },
+    });
+    const iso = thin
+      .json()
+      .corrections.find(({ standard }: { standard: string }) => standard === 'iso-1585-spark');
+    expect(iso.valid).toBe(false);
+    expect(iso.flags.length).toBeGreaterThan(0);
+  });
+
+  it('wants a barometer or a sea-level pressure', async () => {
+    const answer = await shop.desk.ask('POST', '/air', { payload: { temperatureC: 20 } });
+    expect(answer.statusCode).toBe(400);
+    expect(answer.json()).toMatchObject({ errors: [{ field: 'barometerAbsKpa' }] });
+  });
+});
+
+describe('POST /forecast', () => {
+  const pulls = [138, 140, 141, 139].map((peakKpa) => ({ peakKpa, gear: 4, intakeC: 20, gradientPct: 0 }));
+  const conditions = { gear: 4, gradientPct: 0, intakeC: 20, barometerAbsKpa: 100, heatSoakC: 0 };
+
+  it('forecasts about what was pulled for the same conditions, and says what it does not know', async () => {
+    const same = (
+      await shop.desk.ask('POST', '/forecast', { payload: { ceilingKpa: 155, pulls, conditions } })
+    ).json();
+    expect(same.lowKpa).toBeLessThan(139.5);
+    expect(same.highKpa).toBeGreaterThan(139.5);
+    const payload = { ceilingKpa: 155, pulls, conditions: { ...conditions, intakeC: -15 } };
+    const cold = (await shop.desk.ask('POST', '/forecast', { payload })).json();
+    expect(cold.outside).toContain('intake');
+    expect(cold.highKpa - cold.lowKpa).toBeGreaterThan(same.highKpa - same.lowKpa);
+  });
+
+  it('refuses an empty list of pulls', async () => {
+    const answer = await shop.desk.ask('POST', '/forecast', {
+      payload: { ceilingKpa: 155, pulls: [], conditions },
+    });
+    expect(answer.statusCode).toBe(400);
+    expect(answer.json()).toMatchObject({ errors: [{ field: 'pulls' }] });
   });
 });
 

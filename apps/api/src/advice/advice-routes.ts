@@ -1,8 +1,23 @@
-import { DutyAdvice, DutyAdviceRequest, Id, IdParams, NextPull } from '@pullbook/contracts';
+import {
+  Air,
+  AirRequest,
+  DutyAdvice,
+  DutyAdviceRequest,
+  Forecast,
+  ForecastRequest,
+  GateHoldAdvice,
+  GateHoldAdviceRequest,
+  Id,
+  IdParams,
+  NextPull,
+} from '@pullbook/contracts';
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
 import { z } from 'zod';
+import { adviseHold } from './advise-hold.js';
 import { adviseOnce } from './advise-once.js';
+import { describeAir } from './describe-air.js';
 import { findNextPull } from './find-next-pull.js';
+import { forecastPreset } from './forecast-preset.js';
 import { refuseArgument } from './refuse-argument.js';
 import '../plumbing/app-parts.js';
 
@@ -23,5 +38,23 @@ export const adviceRoutes: FastifyPluginAsyncZod = async (app) => {
     '/advice/duty',
     { ...computed, schema: { tags, body: DutyAdviceRequest, response: { 200: DutyAdvice } } },
     async ({ body }) => refuseArgument(() => adviseOnce(body).advice),
+  );
+
+  app.post(
+    '/advice/gate-hold',
+    { ...computed, schema: { tags, body: GateHoldAdviceRequest, response: { 200: GateHoldAdvice } } },
+    async ({ body }) => refuseArgument(() => adviseHold(body)),
+  );
+
+  app.post(
+    '/air',
+    { ...computed, schema: { tags, body: AirRequest, response: { 200: Air } } },
+    async ({ body }) => refuseArgument(() => describeAir(body)),
+  );
+
+  app.post(
+    '/forecast',
+    { ...computed, schema: { tags, body: ForecastRequest, response: { 200: Forecast } } },
+    async ({ body }) => refuseArgument(() => forecastPreset(body)),
   );
 };

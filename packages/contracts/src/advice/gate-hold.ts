@@ -1,0 +1,40 @@
+import { z } from 'zod';
+import { BoostKpa, HoldPct, Reason } from '../basics/basics.js';
+import { Goal, Prediction } from './advice.js';
+
+export const HoldRange = z
+  .object({ holdMin: HoldPct, holdMax: HoldPct, holdStep: z.number().positive().max(200) })
+  .meta({ id: 'HoldRange' });
+
+export const GateHoldAdviceRequest = z
+  .object({
+    controller: HoldRange,
+    goal: Goal.extend({ overshootLimitPct: z.number().positive().max(30) }),
+    stepLimit: z.number().positive().max(10).default(10),
+    riskLimit: z.number().positive().max(0.05).default(0.02),
+    pulls: z
+      .array(
+        z.object({
+          holdPct: HoldPct,
+          peakKpa: BoostKpa,
+          settledKpa: BoostKpa,
+          riseTimeS: z.number().positive().max(120).nullable().default(null),
+          onsetRpm: z.number().positive().max(20000).nullable().default(null),
+        }),
+      )
+      .max(200),
+  })
+  .meta({ id: 'GateHoldAdviceRequest' });
+export type GateHoldAdviceRequest = z.infer<typeof GateHoldAdviceRequest>;
+
+export const GateHoldAdvice = z
+  .object({
+    action: z.enum(['pull', 'repeat', 'accept', 'stop', 'back-to-duty']),
+    holdPct: z.number().nullable(),
+    prediction: Prediction.extend({ overshootPct: z.number(), probabilityOverLimit: z.number() }).nullable(),
+    reasons: z.array(Reason),
+    /** What raising the hold has brought so far; null where nothing was measured for it. */
+    gain: z.object({ riseTimeS: z.number().nullable(), onsetRpm: z.number().nullable() }).nullable(),
+  })
+  .meta({ id: 'GateHoldAdvice' });
+export type GateHoldAdvice = z.infer<typeof GateHoldAdvice>;
