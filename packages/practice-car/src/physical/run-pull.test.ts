@@ -120,6 +120,17 @@ describe('runPull', () => {
     expect(cut.endS).toBeLessThan(runPull(carOf(8), { dutyPct: 40 }).endS);
   });
 
+  it('soars from the moment at which a hose comes off, and not before', () => {
+    const car = carOf(1);
+    const sound = runPull(car, { dutyPct: 20 });
+    const fromS = sound.settledFromS + 1;
+    const broken = runPull(car, { dutyPct: 20, faults: [faultOf('actuator-line-off', 1, fromS)] });
+    const until = sound.trace.timeS.findIndex((timeS) => timeS > fromS - 0.1);
+    expect(broken.trace.boostKpa.slice(0, until)).toEqual(sound.trace.boostKpa.slice(0, until));
+    expect(broken.peakKpa).toBeGreaterThan(1.3 * sound.peakKpa);
+    expect(broken.peakTimeS).toBeGreaterThan(fromS);
+  });
+
   it('refuses options that no pull of the car can have, naming them', () => {
     const car = carOf(1);
     expect(() => runPull(car, { dutyPct: 101 })).toThrow(OutOfRangeError);

@@ -25,14 +25,21 @@ export type LogChannel = keyof typeof LOG_CHANNELS;
 const STOICHIOMETRIC_OVERRUN = 2;
 const FULL_LOAD_LAMBDA = 0.82;
 const LEAN_LAMBDA = 1.12;
-/** Air flow, as a share of the drive's greatest, from which a starved engine leans out. */
+/** Air flow, as a share of the pull's greatest, from which a starved engine leans out. */
 const LEAN_FROM_RATIO = 0.8;
 const KNOCK_FROM_RATIO = 0.85;
 const WORST_RETARD_DEG = 9;
 const KNOCK_FADES_S = 0.5;
 
-const greatest = (values: Float64Array): number =>
-  values.reduce((most, value) => Math.max(most, value), -Infinity);
+/** For each row, the greatest value within its phase of the drive, so that each pull is measured by itself. */
+function greatestInPhase(trace: Trace, values: Float64Array): Float64Array {
+  const most = new Map<number, number>();
+  values.forEach((value, row) => {
+    const phase = trace.phase[row] ?? 0;
+    most.set(phase, Math.max(most.get(phase) ?? -Infinity, value));
+  });
+  return trace.phase.map((phase) => most.get(phase) ?? 0);
+}
 
 const severityOf = (faults: readonly Fault[], kind: Fault['kind'], timeS: number): number =>
   faults.reduce(
@@ -46,7 +53,7 @@ export type FaultsAt = (timeS: number) => readonly Fault[];
 
 /** Mixture: rich at full load, stoichiometric otherwise, air alone when the fuel is cut; a starved engine leans out. */
 function lambdaSeries(trace: Trace, faultsAt: FaultsAt): Float64Array {
-  const mostAir = greatest(trace.airKgPerS);
+  const mostAir = greatestInPhase(trace, trace.airKgPerS);
   return trace.timeS.map((timeS, row) => {
     const throttle = trace.throttleRatio[row] ?? 0;
     if ((trace.fuelRatio[row] ?? 1) < 0.5 || (throttle < 0.02 && (trace.engineRpm[row] ?? 0) > 1600))
@@ -54,14 +61,15 @@ function lambdaSeries(trace: Trace, faultsAt: FaultsAt): Float64Array {
     if (throttle < 0.7) return 1;
     const severity = severityOf(faultsAt(timeS), 'lean', timeS);
     const starved =
-      Math.max(0, (trace.airKgPerS[row] ?? 0) / mostAir - LEAN_FROM_RATIO) / (1 - LEAN_FROM_RATIO);
+      Math.max(0, (trace.airKgPerS[row] ?? 0) / (mostAir[row] ?? 1) - LEAN_FROM_RATIO) /
+      (1 - LEAN_FROM_RATIO);
     return FULL_LOAD_LAMBDA + (LEAN_LAMBDA - FULL_LOAD_LAMBDA) * Math.min(1, severity * 3 * starved);
   });
 }
 
-/** Ignition taken back after knocks: they come at random above a share of the greatest boost, and fade. */
+/** Ignition taken back after knocks: they come at random above a share of the pull's greatest boost, and fade. */
 function knockSeries(trace: Trace, faultsAt: FaultsAt, random: Random): Float64Array {
-  const from = KNOCK_FROM_RATIO * greatest(trace.boostKpa);
+  const mostBoost = greatestInPhase(trace, trace.boostKpa);
   let retard = 0;
   let before = trace.timeS[0] ?? 0;
   return trace.timeS.map((timeS, row) => {
@@ -69,7 +77,9 @@ function knockSeries(trace: Trace, faultsAt: FaultsAt, random: Random): Float64A
     before = timeS;
     retard *= Math.exp(-passedS / KNOCK_FADES_S);
     const severity = severityOf(faultsAt(timeS), 'knock', timeS);
-    const isHard = (trace.boostKpa[row] ?? 0) > from && (trace.throttleRatio[row] ?? 0) > 0.7;
+    const isHard =
+      (trace.boostKpa[row] ?? 0) > KNOCK_FROM_RATIO * (mostBoost[row] ?? 0) &&
+      (trace.throttleRatio[row] ?? 0) > 0.7;
     const perSecond = isHard ? 20 * severity : 0;
     if (random() < perSecond * passedS)
       retard = Math.min(WORST_RETARD_DEG, retard + severity * drawBetween(random, 1, 4));

@@ -153,6 +153,7 @@ function shown(kind: FaultKind | null, which = car) {
     mostLambda: Math.max(...column(8)),
     mostRetard: Math.max(...column(9)),
     faults: truth?.faults,
+    fullScaleKpa: log.fullScaleKpa,
   };
 }
 
@@ -191,6 +192,8 @@ describe('a fault', () => {
     const seen = shown('sensor-full-scale');
     expect(seen.atPeak).toBeGreaterThan(10);
     expect(seen.peak).toBeLessThan(sound.peak * 0.9);
+    expect(Math.abs(seen.peak - (seen.fullScaleKpa ?? 0))).toBeLessThan(0.051);
+    expect(sound.fullScaleKpa).toBeNull();
   });
 
   it('knock shows as ignition taken back, lean as a mixture that leans out at full load', () => {

@@ -43,6 +43,8 @@ export interface RecordedLog {
   readonly truth: readonly LoggedPullTruth[];
   readonly trace: Trace;
   readonly rowTimesS: Float64Array;
+  /** Where the pressure sensor's range ends, gauge, if a pull has the fault sensor-full-scale (it holds for the whole log). */
+  readonly fullScaleKpa: number | null;
 }
 
 function legOf(car: PhysicalCar, plan: PullPlan, cruiseS: number): DriveLeg {
@@ -98,13 +100,30 @@ function rowTimes(endS: number, options: LogOptions, random: Random): Float64Arr
   return Float64Array.from(times);
 }
 
+/** How much of the greatest reading a sensor with the fault at its worst cannot show. */
+const FULL_SCALE_SHORT_RATIO = 0.3;
+
+const fullScaleFault = (faults: readonly Fault[]): Fault | undefined =>
+  faults.find((candidate) => candidate.kind === 'sensor-full-scale');
+
+const shortOf = (greatest: number, fault: Fault): number =>
+  greatest * (1 - FULL_SCALE_SHORT_RATIO * fault.severityRatio);
+
+const greatestOf = (series: Float64Array): number =>
+  series.reduce((best, value) => Math.max(best, value), -Infinity);
+
+/** Where the pressure sensor's range ends, gauge; `airKpa` is the air's pressure for a sensor that reads absolute. */
+function fullScaleKpa(trace: Trace, faults: readonly Fault[], airKpa: number): number | null {
+  const fault = fullScaleFault(faults);
+  return fault === undefined ? null : shortOf(greatestOf(trace.boostKpa) + airKpa, fault) - airKpa;
+}
+
 /** A sensor whose range ends short of what it should see, where that is the fault. */
 function faultySensor(sensor: Sensor, series: Float64Array, faults: readonly Fault[]): Sensor {
-  const fault = faults.find((candidate) => candidate.kind === 'sensor-full-scale');
+  const fault = fullScaleFault(faults);
   const isPressure = sensor.channel === 'boost' || sensor.channel === 'manifoldAbsolute';
   if (fault === undefined || !isPressure) return sensor;
-  const most = series.reduce((best, value) => Math.max(best, value), -Infinity);
-  return { ...sensor, highest: Math.min(sensor.highest, most * (1 - 0.3 * fault.severityRatio)) };
+  return { ...sensor, highest: Math.min(sensor.highest, shortOf(greatestOf(series), fault)) };
 }
 
 function truthOf(trace: Trace, plan: PullPlan, phase: number): LoggedPullTruth | null {
@@ -175,7 +194,9 @@ export function recordLog(
     const truth = { timeS: trace.timeS, series };
     return [{ style, values: sampleSensor(truth, faultySensor(sensor, series, faults), rowTimesS, random) }];
   });
+  const isAbsolute = options.style.columns.some((column) => column.channel === 'manifoldAbsolute');
   return {
+    fullScaleKpa: fullScaleKpa(trace, faults, isAbsolute ? first.ambient.pressureAbsKpa : 0),
     csv: writeLog(options.style, rowTimesS, columns),
     truth: plans.flatMap((plan, index) => truthOf(trace, plan, phaseOfPull(index)) ?? []),
     trace,
