@@ -1,7 +1,6 @@
 import { databaseKind } from '../database-kind.js';
 import { migrate } from './migrate.js';
 import { readSchema, schemaFolder } from './read-schema.js';
-import { noFilters, withSchemaEngine } from './with-schema-engine.js';
 import { withScratchDatabase } from './with-scratch-database.js';
 
 /**
@@ -10,6 +9,7 @@ import { withScratchDatabase } from './with-scratch-database.js';
  * @returns the missing SQL; null where migrations and models agree
  */
 export async function schemaDrift(url: string): Promise<string | null> {
+  const { noFilters, withSchemaEngine } = await import('./with-schema-engine.js');
   return withScratchDatabase(url, async (scratchUrl) => {
     await migrate(scratchUrl);
     const kind = databaseKind(url);
