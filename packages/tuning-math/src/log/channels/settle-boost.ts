@@ -1,6 +1,7 @@
 import type { LogNotice } from '../log-analysis.js';
 import { LogError } from '../log-error.js';
 import type { LogOptions } from '../log-options.js';
+import { noPressure } from './no-pressure.js';
 import type { SettledColumn } from './settle-column.js';
 
 /** Boost in kPa gauge, and where it comes from. */
@@ -79,17 +80,5 @@ function requireAir(absKpa: number): number {
     'setting-out-of-range',
     `an air pressure of ${absKpa} kPa absolute cannot be`,
     `give barometricAbsKpa from ${SOUND_AIR_KPA.low} to ${SOUND_AIR_KPA.high}`,
-  );
-}
-
-function noPressure(headers: readonly string[]): LogError {
-  const found =
-    headers.length === 0
-      ? 'the file has no header row'
-      : `its columns are: ${headers.slice(0, 40).join(', ')}`;
-  return new LogError(
-    'no-pressure-channel',
-    `no column of boost or manifold pressure was recognised; ${found}`,
-    'say in the channel recipe which column is boost, and in which unit',
   );
 }

@@ -1,4 +1,5 @@
 import { assembleSamples } from '../channels/assemble-samples.js';
+import { noPressure } from '../channels/no-pressure.js';
 import { recogniseColumns, type ColumnClaim } from '../channels/recognise-columns.js';
 import { LogError } from '../log-error.js';
 import type { LogOptions } from '../log-options.js';
@@ -104,6 +105,8 @@ function openTable(text: string, options: LogOptions): OpenTable {
   });
   const heads = { headers: layout.headers, unitTexts: layout.unitTexts, cellUnitTexts: cellUnits(layout) };
   const claims = recogniseColumns(heads, recipe);
+  if (!claims.some(({ quantity }) => PRESSURES.has(quantity)))
+    throw noPressure(layout.hasHeader ? layout.headers : []);
   const places = placesOf(claims);
   const columns = new NumberColumns(places.reduce((most, place) => Math.max(most, place), 0) + 1);
   const scanner = new RowScanner(
@@ -119,6 +122,8 @@ function openTable(text: string, options: LogOptions): OpenTable {
   );
   return { layout, claims, places, columns, scanner };
 }
+
+const PRESSURES = new Set(['boost-pressure', 'manifold-absolute-pressure']);
 
 /** Time comes first because it is kept in double precision; columns without a quantity are passed over. */
 function placesOf(claims: readonly ColumnClaim[]): Int32Array {

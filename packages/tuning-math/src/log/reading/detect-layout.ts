@@ -32,6 +32,7 @@ const DELIMITERS: readonly Delimiter[] = [',', ';', '\t', '|', ' '];
 const MAX_RECORDS = 400;
 const MAX_COLUMNS = 1000;
 const MAX_HEAD_ROWS = 3;
+const MAX_LOOK_BACK = 12;
 const LEAST_NUMBER_SHARE = 0.5;
 
 /**
@@ -43,7 +44,12 @@ const LEAST_NUMBER_SHARE = 0.5;
  * Source: common practice, no source. Cost: O(length of text).
  */
 export function detectLayout(text: string, hints: LayoutHints = {}): TableLayout {
-  const candidates = hints.delimiter ? [hints.delimiter] : DELIMITERS;
+  const present = DELIMITERS.filter((delimiter) => text.includes(delimiter));
+  const candidates = hints.delimiter
+    ? [hints.delimiter]
+    : present.length === 0
+      ? DELIMITERS.slice(0, 1)
+      : present;
   const table = candidates.map((delimiter) => findTable(text, delimiter)).reduce(better);
   if (table.width < 2 && table.rowCount === 0) throw noTable(text);
   if (table.width > MAX_COLUMNS) {
@@ -115,6 +121,7 @@ function describe(table: Table, hints: LayoutHints): TableLayout {
   const head = headRows(table);
   const unitIndex = head.findLastIndex((record) => isUnitRow(record.cells));
   const header = head.findLast((record, index) => index !== unitIndex && !isSparse(record, table.width));
+  refuseUnnamed(header, table);
   const sampleRows = table.records.slice(Math.max(table.firstRow, 0)).map((record) => record.cells);
   const columns = Array.from({ length: table.width }, (_, column) =>
     sampleRows.map((cells) => cells[column] ?? ''),
@@ -133,13 +140,28 @@ function describe(table: Table, hints: LayoutHints): TableLayout {
   };
 }
 
+/** One surplus cell may be a trailing delimiter; more cannot be told from values that a decimal comma cut in two. */
+function refuseUnnamed(header: TextRecord | undefined, table: Table): void {
+  if (header === undefined || header.cells.length >= table.width - 1) return;
+  throw new LogError(
+    'no-table',
+    `the rows have ${table.width} values but only ${header.cells.length} headers, so values cannot be told apart`,
+    'is a decimal comma used in a comma-separated file? Export with semicolons or with decimal points',
+  );
+}
+
 function headRows(table: Table): TextRecord[] {
   const rows: TextRecord[] = [];
-  for (let index = table.firstRow - 1; index >= 0 && rows.length < MAX_HEAD_ROWS; index -= 1) {
+  for (
+    let index = table.firstRow - 1;
+    index >= Math.max(table.firstRow - MAX_LOOK_BACK, 0) && rows.length < MAX_HEAD_ROWS;
+    index -= 1
+  ) {
     const record = table.records[index];
     if (record === undefined) break;
-    if (record.cells.every((cell) => cell === '')) continue;
-    if (record.cells.length < table.width / 2 || record.cells.length > table.width + 2) break;
+    // A short line, a blank one, or a broken row of samples may stand between header and samples.
+    if (record.cells.length < table.width / 2 || isRowOfNumbers(record.cells)) continue;
+    if (record.cells.length > table.width + 2 || record.cells.every((cell) => cell === '')) continue;
     rows.unshift(record);
   }
   return rows;
