@@ -129,7 +129,6 @@ export const demoScenes: readonly DemoScene[] = [
     seed: 3,
     presets: [road],
     visits: [
-      { day: -380, wishes: 'First set-up', until: 'collected', presets: [0] },
       { day: -150, wishes: 'Carries a full load uphill', until: 'collected', presets: [0] },
       { day: 6, wishes: 'Yearly check', until: 'booked', presets: [] },
     ],
@@ -145,7 +144,6 @@ export const demoScenes: readonly DemoScene[] = [
     seed: 35,
     presets: [road, track, wet],
     visits: [
-      { day: -230, wishes: 'Turbo renewed', until: 'collected', presets: [0, 1] },
       { day: -45, wishes: 'All three presets for the season', until: 'collected', presets: [0, 1, 2] },
       { day: 2, wishes: 'Squeal on the overrun', until: 'booked', presets: [] },
     ],

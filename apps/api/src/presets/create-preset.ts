@@ -1,4 +1,4 @@
-import type { Preset, PresetNew } from '@pullbook/contracts';
+import { PresetNew, type Preset } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
 import type { Actor } from '../plumbing/actor.js';
 import { DomainError } from '../plumbing/domain-error.js';
@@ -77,8 +77,17 @@ async function replaceInSlot(
   }
 }
 
-/** Tuning values that a new preset brings: its target is the customer's wish and no setting. */
+/** Tuning values that a new preset brings; name, purpose and target are the customer's wish and no setting. */
 function tuningValuesOf(input: PresetNew): string[] {
-  const settings = ['ceilingKpa', 'dutyPct', 'gateHoldPct', 'correctionStrength'] as const;
-  return settings.filter((field) => input[field] !== null);
+  const wish = PresetNew.parse({ name: input.name, slot: input.slot });
+  const settings = [
+    'kind',
+    'holdSeconds',
+    'toleranceKpa',
+    'ceilingKpa',
+    'dutyPct',
+    'gateHoldPct',
+    'correctionStrength',
+  ] as const;
+  return settings.filter((field) => input[field] !== wish[field]);
 }

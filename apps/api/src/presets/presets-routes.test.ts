@@ -96,6 +96,9 @@ describe('POST /cars/{id}/presets', () => {
     });
     expect(refused.statusCode).toBe(403);
     expect(refused.json()).toMatchObject({ code: 'not-allowed', errors: [{ field: 'ceilingKpa' }] });
+    const wider = { ...wish, slot: 3, toleranceKpa: 20 };
+    const widened = await shop.desk.ask('POST', `/cars/${carId}/presets`, { payload: wider });
+    expect(widened.json()).toMatchObject({ code: 'not-allowed', errors: [{ field: 'toleranceKpa' }] });
     const onTop = await shop.desk.ask('POST', `/cars/${carId}/presets`, { payload: wish });
     expect(onTop.statusCode).toBe(409);
   });
