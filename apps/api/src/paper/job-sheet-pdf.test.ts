@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { readPdf } from './drawing/read-pdf.js';
-import { sheetExample } from './examples.js';
+import { readPdf } from './drawing/test-pdf.js';
+import { sheetExample } from './test-records.js';
 import { jobSheetPdf } from './job-sheet-pdf.js';
 
 const a4 = { paper: 'a4', pressure: 'kPa' } as const;

@@ -3,7 +3,7 @@ import type { LightMyRequestResponse } from 'fastify';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openTestWorkshop, type TestWorkshop } from '../plumbing/test-workshop.js';
 import { fillTestYard, parkTestCar, proveTestPreset, type TestYard } from '../tuning-sessions/test-yard.js';
-import { readPdf } from './drawing/read-pdf.js';
+import { readPdf } from './drawing/test-pdf.js';
 
 let shop: TestWorkshop;
 let yard: TestYard;

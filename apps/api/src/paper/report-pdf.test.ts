@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { readPdf } from './drawing/read-pdf.js';
-import { reportExample } from './examples.js';
+import { readPdf } from './drawing/test-pdf.js';
+import { reportExample } from './test-records.js';
 import { reportPdf } from './report-pdf.js';
 
 const address = { url: 'http://127.0.0.1:3000/r/a-secret', purpose: 'QR code that opens this report' };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { NotDrawableError } from '../errors.js';
-import { inBar, inKpa, outOfBounds, overlaps } from '../figures/picture-checks.js';
+import { inBar, inKpa, outOfBounds, overlaps } from '../figures/test-picture.js';
 import type { CircleShape, Shape, TextShape } from '../figures/shapes.js';
 import type { ChartFigures, ChartSize } from './chart-figures.js';
 import { layoutResponseChart } from './layout-response-chart.js';

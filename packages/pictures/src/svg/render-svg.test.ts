@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { inKpa } from '../figures/picture-checks.js';
+import { inKpa } from '../figures/test-picture.js';
 import type { ShapeRole } from '../figures/shapes.js';
 import { layoutPeakStrip } from '../strip/layout-peak-strip.js';
 import { pictureCss } from './picture-css.js';

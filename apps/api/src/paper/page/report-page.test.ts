@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { reportExample } from '../examples.js';
+import { reportExample } from '../test-records.js';
 import { refusalPage } from './page.js';
 import { readPageFiles } from './page-files.js';
 import { reportPage } from './report-page.js';
