@@ -109,7 +109,7 @@ describe('findDrift', () => {
     const jump = findDrift({ baselineKpa, recentKpa: [150, 150] });
     expect(jump).toMatchObject({ isDrifting: true, rule: 'shewhart-single-pull', firedAt: 0 });
     expect(jump.driftPct).toBeGreaterThan(6);
-    const creep = findDrift({ baselineKpa, recentKpa: [142.5, 143.3, 143.8, 144, 144] });
+    const creep = findDrift({ baselineKpa, recentKpa: [143.4, 144.4, 144.8, 145.2, 145.2, 145.6] });
     expect(creep).toMatchObject({ isDrifting: true, rule: 'ewma-moving-average' });
   });
   test('a shift of all pulls by one factor changes nothing', () => {

@@ -11,7 +11,7 @@ export interface DriftRequest {
   readonly baselineKpa: ArrayLike<number>;
   /** Peaks since, kPa, in order of time. */
   readonly recentKpa: ArrayLike<number>;
-  /** The workshop's own repeatability; without it, common practice (1.2 % of peak) counts as 10 pulls. */
+  /** The workshop's own repeatability; without it, common practice (1.4 % of peak) counts as 6 pulls. */
   readonly pooled?: PooledSpread | undefined;
 }
 
@@ -34,12 +34,12 @@ export interface Drift {
 }
 
 /** Two-sided chance of a single pull beyond its limits, by scatter alone. */
-const SINGLE_ALARM_CHANCE = 0.0008;
+const SINGLE_ALARM_CHANCE = 0.0013;
 /** The same for each moving average; averages hang together, so that false alarms come in fewer runs. */
-const AVERAGE_ALARM_CHANCE = 0.0014;
+const AVERAGE_ALARM_CHANCE = 0.0027;
 const NEWEST_WEIGHT = 0.35;
-const COMMON_SCATTER_RATIO = 0.012;
-const COMMON_SCATTER_PULLS = 10;
+const COMMON_SCATTER_RATIO = 0.014;
+const COMMON_SCATTER_PULLS = 6;
 
 /**
  * Whether a preset's peaks have drifted since it was proven, by two charts at once: single pulls (Shewhart)
