@@ -21,6 +21,7 @@ export function decimalMarkOf(cells: readonly string[]): '.' | ',' | null {
 
 /** Above 0 for the comma, below for the point. */
 function vote(cell: string): number {
+  if (!cell.includes(',') && !cell.includes('.')) return 0;
   if (COMMA_LAST.test(cell)) return 4;
   if (POINT_LAST.test(cell)) return -4;
   if (THREE_AFTER.test(cell)) return 0;

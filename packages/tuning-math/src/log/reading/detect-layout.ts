@@ -100,7 +100,11 @@ function isRowOfNumbers(cells: readonly string[]): boolean {
   return numbers > 0 && numbers >= LEAST_NUMBER_SHARE * filled.length;
 }
 
+/** What most cells of a log are, told without taking them apart. */
+const PLAIN_NUMBER = /^[+-]?\d+(?:[.,]\d+)?$/;
+
 function isNumberLike(cell: string): boolean {
+  if (PLAIN_NUMBER.test(cell)) return true;
   return [parseCell(cell, '.'), parseCell(cell, ',')].some(
     ({ kind }) => kind === 'number' || kind === 'clock',
   );

@@ -11,6 +11,8 @@ export interface ParsedCell {
 const NUMBER = /^([+-]?)((?:\d[\d.,' ]*|[.,]\d+)(?:e[+-]?\d+)?)\s*([^\d\s.,'+-][^\d]{0,11}|%)?$/i;
 const GROUPED = { '.': /^\d{1,3}([,' ]\d{3})+(\.\d*)?$/, ',': /^\d{1,3}([.' ]\d{3})+(,\d*)?$/ };
 const PLAIN = { '.': /^(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i, ',': /^(\d+(,\d*)?|,\d+)(e[+-]?\d+)?$/i };
+/** Far beyond any channel or date; what is larger would not fit the single precision that columns are kept in. */
+const LARGEST = 1e30;
 const NOTHING = /^(|-+|nan|n\/?a|null|none|#n\/a|inf|-inf|\?)$/i;
 const SWITCHES: Readonly<Record<string, number>> = { on: 1, true: 1, yes: 1, off: 0, false: 0, no: 0 };
 
@@ -45,5 +47,5 @@ function plainNumber(digits: string, decimalMark: '.' | ','): number | null {
     plain = digits.replace(decimalMark === '.' ? /[,' ]/g : /[.' ]/g, '');
   else if (!PLAIN[decimalMark].test(digits)) return null;
   const value = Number(decimalMark === ',' ? plain.replace(',', '.') : plain);
-  return Number.isFinite(value) ? value : null;
+  return value < LARGEST ? value : null;
 }
