@@ -7,6 +7,7 @@ import { buildApp } from './app.js';
 import { ensureDemoWorkshop } from './demo/ensure-demo-workshop.js';
 import { openDashboard } from './open-dashboard.js';
 import { getSetup } from './people/get-setup.js';
+import { forgetWhatRanOut } from './plumbing/forget-what-ran-out.js';
 import { openObjectStore, type ObjectStore } from './plumbing/object-store.js';
 import type { Settings } from './settings.js';
 
@@ -35,6 +36,7 @@ export async function startServer(settings: Settings): Promise<RunningServer> {
     mkdirSync(settings.dataDir, { recursive: true });
     const database = await openDatabase({ url: settings.databaseUrl });
     closers.push(database.close);
+    await forgetWhatRanOut(database.client, new Date());
     const objects = openObjectStore(path.join(settings.dataDir, 'objects'));
     return { ...(await serve(settings, { database, objects, closers })), close };
   } catch (error) {

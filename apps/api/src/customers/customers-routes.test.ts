@@ -1,4 +1,5 @@
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { gunzipSync } from 'node:zlib';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { openTestWorkshop, type TestWorkshop } from '../plumbing/test-workshop.js';
 
 let shop: TestWorkshop;
@@ -126,6 +127,29 @@ test('an Idempotency-Key makes one customer, and the same reply again', async ()
   expect(second.body).toBe(first.body);
   expect(second.headers).toMatchObject({ etag: '"1"', 'idempotency-replayed': 'true' });
   expect((await shop.desk.ask('GET', '/customers?q=once')).json().items).toHaveLength(1);
+});
+
+test('an Idempotency-Key holds for a long reply that goes out compressed', async () => {
+  const headers = { 'idempotency-key': 'phone-1-customer-7', 'accept-encoding': 'gzip' };
+  const payload = { name: 'Long reply', note: 'n'.repeat(2000) };
+  const first = await create(payload, headers);
+  expect(first.headers['content-encoding']).toBe('gzip');
+  const second = await create(payload, headers);
+  expect(second.headers['idempotency-replayed']).toBe('true');
+  const read = (answer: { rawPayload: Buffer }) => JSON.parse(gunzipSync(answer.rawPayload).toString());
+  expect(read(second)).toEqual(read(first));
+  expect((await shop.desk.ask('GET', '/customers?q=longreply')).json().items).toHaveLength(1);
+});
+
+test('an Idempotency-Key holds though the reply went wrong after the record was made', async () => {
+  const headers = { 'idempotency-key': 'phone-1-customer-8' };
+  const announce = vi.spyOn(shop.app, 'announce').mockImplementationOnce(() => {
+    throw new Error('the line broke');
+  });
+  expect((await create({ name: 'Made all the same' }, headers)).statusCode).toBe(500);
+  announce.mockRestore();
+  expect((await create({ name: 'Made all the same' }, headers)).statusCode).toBe(409);
+  expect((await shop.desk.ask('GET', '/customers?q=madeall')).json().items).toHaveLength(1);
 });
 
 test('an Idempotency-Key with another body is refused with 422', async () => {

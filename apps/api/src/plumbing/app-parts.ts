@@ -1,8 +1,10 @@
-import type { Role } from '@pullbook/contracts';
+import type { ChangeEvent, Role } from '@pullbook/contracts';
 import type { OpenDatabase } from '@pullbook/database';
 import type { Actor } from './actor.js';
-import type { Announce } from './events.js';
 import type { ObjectStore } from './object-store.js';
+
+/** Tells the open browsers of a workshop that a record changed; call it after the transaction. */
+export type Announce = (workshopId: string, event: ChangeEvent) => void;
 
 /** demo: practice accounts, this machine only. serve: a real workshop. */
 export type Mode = 'demo' | 'serve';

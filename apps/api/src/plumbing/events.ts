@@ -3,9 +3,6 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import fp from 'fastify-plugin';
 import './app-parts.js';
 
-/** Tells the open browsers of a workshop that a record changed; call it after the transaction. */
-export type Announce = (workshopId: string, event: ChangeEvent) => void;
-
 const heartbeatMs = 20_000;
 
 /** Server-sent events at /events: which record changed; who is interested fetches it anew. */

@@ -108,10 +108,12 @@ interface Outcome {
   readonly payload: unknown;
 }
 
+/** A success is kept; a refusal is forgotten, unless something was made before the reply went wrong. */
 async function settle(actor: Actor, id: string, { status, payload }: Outcome): Promise<void> {
-  if (status >= 200 && status < 300 && typeof payload === 'string') {
-    await actor.db.keptReply.updateMany({ where: { id }, data: { status, body: payload } });
+  if (status >= 200 && status < 300) {
+    const body = typeof payload === 'string' ? payload : '';
+    await actor.db.keptReply.updateMany({ where: { id }, data: { status, body } });
     return;
   }
-  await actor.db.keptReply.deleteMany({ where: { id, status: null } });
+  await actor.db.keptReply.deleteMany({ where: { id, status: null, madeRecordId: null } });
 }
