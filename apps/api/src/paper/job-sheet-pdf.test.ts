@@ -25,7 +25,8 @@ describe('jobSheetPdf(sheet, choice)', () => {
     const { alts } = await readPdf(await jobSheetPdf(sheetExample, a4));
     expect(alts[0]).toBe(`QR code that opens this visit: ${sheetExample.visitUrl}`);
     expect(alts[1]).toContain('target 110 ± 4, ceiling 125, base 62; 4 pulls: 1 at 70');
-    expect(alts[2]).toContain('no ceiling agreed yet');
+    expect(alts[2]).toContain('Peak boost in kPa over duty in %: target 110 ± 4, ceiling 125');
+    expect(alts[3]).toContain('no ceiling agreed yet');
   });
 
   it('prints who, what, when, the cautions, the readiness check and all pulls', async () => {

@@ -46,10 +46,11 @@ export async function jobSheetPdf(sheet: JobSheet, choice: PaperChoice): Promise
     y = drawWishes(paper, sheet.wishes, y);
     y = drawMind(paper, root, { title: 'Before the first pull', lines: sheet.cautions }, y);
     y = drawReadiness(paper, sheet, format, y);
+    const dutyRange = sheet.controller?.dutyPct ?? null;
     // Where the first preset does not fit any more, the rest of the page is for notes.
     const notesFirst = y + PRESET_ROOM + 24 > paper.bottom;
     if (notesFirst) y = drawNotes(paper, y);
-    for (const preset of sheet.presets) y = drawPresetPulls(paper, preset, format, y);
+    for (const preset of sheet.presets) y = drawPresetPulls(paper, { preset, dutyRange }, format, y);
     if (sheet.presets.length === 0) y = drawBlankPreset(paper, format, y);
     if (!notesFirst) drawNotes(paper, y);
   });

@@ -1,4 +1,4 @@
-import { layoutPeakStrip } from '@pullbook/pictures';
+import { layoutPeakStrip, layoutResponseChart, type ChartFigures } from '@pullbook/pictures';
 import { drawFacts, drawHeading, drawParagraph } from './drawing/blocks.js';
 import { makeRoom, type Paper } from './drawing/open-paper.js';
 import { drawPicture } from './drawing/picture.js';
@@ -11,6 +11,8 @@ const BLANK_ROWS = 6;
 const ROW = 20;
 /** A preset begins only where its goal, its strip and a row or two fit below its name. */
 export const PRESET_ROOM = 190;
+const CHART_HEIGHT = 180;
+type DutyRange = ChartFigures['dutyRange'];
 /** Common practice, no source. */
 const SMALL_STEPS =
   'Small steps: up by at most 10 % duty a pull, less near the target, never past what the ceiling allows.';
@@ -18,7 +20,7 @@ const SMALL_STEPS =
 /** A preset's goal, its strip, and its table of pulls with blank rows to write in. @returns new y */
 export function drawPresetPulls(
   paper: Paper,
-  preset: JobSheetPreset,
+  { preset, dutyRange }: { readonly preset: JobSheetPreset; readonly dutyRange: DutyRange | null },
   format: PaperFormat,
   y: number,
 ): number {
@@ -33,7 +35,25 @@ export function drawPresetPulls(
   at = drawParagraph(paper, root, SMALL_STEPS, at);
   at = makeRoom(paper, at, picture.height);
   at += drawPicture(paper, root, picture, { x: left, y: at }) + 6;
-  return drawTable(paper, root, pullTable(preset, format), at) + 12;
+  at = drawTable(paper, root, pullTable(preset, format), at) + 12;
+  return dutyRange === null ? at : drawResponse(paper, { preset, dutyRange }, format, at);
+}
+
+/** The response so far, with room to plot the next pulls by pen. @returns new y */
+function drawResponse(
+  paper: Paper,
+  { preset, dutyRange }: { readonly preset: JobSheetPreset; readonly dutyRange: DutyRange },
+  format: PaperFormat,
+  y: number,
+): number {
+  const { root, left, right } = paper;
+  const { min, max } = dutyRange;
+  const figures = { ...preset.strip, dutyRange: { min, max }, pulls: preset.pulls, curve: [], next: null };
+  const size = { form: 'paper', width: right - left, height: CHART_HEIGHT } as const;
+  const picture = layoutResponseChart(figures, size, format);
+  const text = 'Peak against duty: plot the next pulls here';
+  const at = drawHeading(paper, root, { tag: 'H3', text, follows: CHART_HEIGHT }, y);
+  return at + drawPicture(paper, root, picture, { x: left, y: at + 2 }) + 12;
 }
 
 /** Room to write down a preset that nobody has agreed yet. @returns new y */
