@@ -1,6 +1,6 @@
 'use client';
 
-import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
+import { QueryCache, QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { useState, type ReactNode } from 'react';
 import { NoAnswerError, ProblemError } from '../client/problem-error';
 import { NoticesProvider } from '../components/notices/notices';
@@ -15,12 +15,20 @@ function isWorthAnotherTry(failureCount: number, error: Error): boolean {
 }
 
 function makeClient(): QueryClient {
-  return new QueryClient({
+  const client: QueryClient = new QueryClient({
+    queryCache: new QueryCache({
+      onError: (error, query) => {
+        // Signed out elsewhere, or too long ago: the gate asks again and leads to the sign-in page.
+        const isStranger = error instanceof ProblemError && error.status === 401;
+        if (isStranger && query.queryKey[0] !== 'me') void client.invalidateQueries({ queryKey: ['me'] });
+      },
+    }),
     defaultOptions: {
       queries: { staleTime: 5_000, retry: isWorthAnotherTry },
       mutations: { retry: false },
     },
   });
+  return client;
 }
 
 /** What every screen stands on: the cache of answers and the place for notices. */

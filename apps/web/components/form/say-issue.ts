@@ -1,5 +1,6 @@
 import type { Units } from '@pullbook/contracts';
 import { formatPressure, formatTemperature } from '@pullbook/tuning-math';
+import { sentence } from './sentence';
 
 /** What the contract found wrong, as far as we tell it. */
 export interface Issue {
@@ -23,7 +24,7 @@ export function sayIssue(issue: Issue, units: Units): string {
   if (issue.code === 'invalid_format' && issue.format === 'email') {
     return 'Write an email address, such as name@place.example.';
   }
-  return `${issue.message.charAt(0).toUpperCase()}${issue.message.slice(1)}.`;
+  return sentence(issue.message);
 }
 
 function saySmall(issue: Issue, units: Units): string {

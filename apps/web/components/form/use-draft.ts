@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { ProblemError } from '../../client/problem-error';
+import { sentence } from './sentence';
 
 export type Values = Readonly<Record<string, string>>;
 export type Faults = Readonly<Record<string, string>>;
@@ -66,7 +67,7 @@ export function faultsOf(error: ProblemError): Faults {
         .replaceAll('/', '.')
         .replace(/^[.]/, '')
         .replace(/^body[.]/, ''),
-      one.message,
+      sentence(one.message),
     ]),
   );
 }

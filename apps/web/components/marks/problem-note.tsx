@@ -1,6 +1,7 @@
 'use client';
 
 import { ProblemError } from '../../client/problem-error';
+import { sentence } from '../form/sentence';
 import { Button } from '../button/button';
 import { Mind } from './marks';
 
@@ -13,11 +14,12 @@ interface ProblemNoteProps {
 /** What went wrong, in the server's words, the named fields below it, and a way on. */
 export function ProblemNote({ error, onRetry, title }: ProblemNoteProps) {
   if (error === null) return null;
-  const fields = error instanceof ProblemError ? error.fields : [];
+  const named = error instanceof ProblemError ? error.fields : [];
+  const fields = named.filter((one) => one.message !== error.message);
   return (
     <div role="alert">
       <Mind {...(title === undefined ? {} : { title })}>
-        <p>{error.message}</p>
+        <p>{sentence(error.message)}</p>
         {fields.length === 0 ? null : (
           <ul>
             {fields.map((one) => (

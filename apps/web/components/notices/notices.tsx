@@ -28,7 +28,9 @@ export function NoticesProvider({ children }: Readonly<{ children: ReactNode }>)
     (kind: Notice['kind'], text: string) => {
       lastId.current += 1;
       const id = lastId.current;
-      setNotices((all) => [...all.filter((one) => one.text !== text), { id, kind, text }].slice(-3));
+      setNotices((all) =>
+        [...all.filter((one) => staysBeside(one, { kind, text })), { id, kind, text }].slice(-3),
+      );
       if (kind === 'done') setTimeout(() => close(id), doneStaysMs);
     },
     [close],
@@ -60,4 +62,9 @@ export function useNotices(): Notices {
   const notices = useContext(NoticesContext);
   if (notices === null) throw new Error('useNotices needs NoticesProvider around it');
   return notices;
+}
+
+/** What went well before is old news when something else went well; nothing is said twice. */
+function staysBeside(old: Notice, added: Omit<Notice, 'id'>): boolean {
+  return old.text !== added.text && !(old.kind === 'done' && added.kind === 'done');
 }

@@ -1,13 +1,13 @@
 'use client';
 
 import type { Units } from '@pullbook/contracts';
-import { useRouter } from 'next/navigation';
 import { useState, type ReactNode } from 'react';
 import { useChangeUnits } from '../../queries/people/use-change-units';
 import { useSignedInMe } from '../../queries/people/use-me';
 import { useSignOut } from '../../queries/people/use-sign-in';
 import { readTheme, setTheme, type Theme } from '../theme/theme';
 import { Menu } from '../menu/menu';
+import { useNotices } from '../notices/notices';
 import styles from './shell.module.css';
 
 const pressures: readonly Units['pressure'][] = ['kPa', 'bar', 'psi'];
@@ -26,7 +26,7 @@ export function PersonMenu({ top }: Readonly<{ top?: (close: () => void) => Reac
   const me = useSignedInMe();
   const changeUnits = useChangeUnits();
   const signOut = useSignOut();
-  const router = useRouter();
+  const notices = useNotices();
   const [theme, showTheme] = useState<Theme>(readTheme);
   const choose = (units: Units) => changeUnits.mutate(units);
   return (
@@ -87,7 +87,11 @@ export function PersonMenu({ top }: Readonly<{ top?: (close: () => void) => Reac
           </p>
           <button
             type="button"
-            onClick={() => signOut.mutate(undefined, { onSettled: () => router.replace('/sign-in') })}
+            onClick={() =>
+              signOut.mutate(undefined, {
+                onError: (error) => notices.mind(`Still signed in. ${error.message}`),
+              })
+            }
           >
             Sign out
           </button>

@@ -15,12 +15,12 @@ export function useSignIn() {
   });
 }
 
-/** Signs out and forgets everything that this device had read. */
+/** Signs out and forgets everything that this page had read. */
 export function useSignOut() {
-  const client = useQueryClient();
   return useMutation({
     mutationFn: () => sendOnly('POST', '/sign-out'),
-    onSuccess: () => client.clear(),
+    // A new document: nothing that was read stays in this one's memory.
+    onSuccess: () => window.location.replace('/sign-in'),
   });
 }
 

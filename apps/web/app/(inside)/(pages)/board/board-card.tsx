@@ -29,6 +29,7 @@ export function BoardCard({ card, onMove }: BoardCardProps) {
           <Plate>{card.plate}</Plate>
           <span className={styles.model}>{card.model}</span>
         </Link>
+        <MoveMenu card={card} onMove={onMove} />
       </div>
       <p className={styles.facts}>{factsOf(card, new Date())}</p>
       {card.presets.map((preset) => (
@@ -39,17 +40,12 @@ export function BoardCard({ card, onMove }: BoardCardProps) {
           <PeakStrip figures={preset.strip} form="small" />
         </div>
       ))}
-      <div className={styles.cardFoot}>
-        {card.status === '' ? (
-          <span className="grow" />
-        ) : (
-          <p className={card.needsAttention ? styles.statusMind : styles.status}>
-            {card.needsAttention ? <span aria-hidden="true">▲ </span> : null}
-            {card.status}
-          </p>
-        )}
-        <MoveMenu card={card} onMove={onMove} />
-      </div>
+      {card.status === '' ? null : (
+        <p className={card.needsAttention ? styles.statusMind : styles.status} title={card.status}>
+          {card.needsAttention ? <span aria-hidden="true">▲ </span> : null}
+          {card.status}
+        </p>
+      )}
     </li>
   );
 }

@@ -6,7 +6,7 @@ import { useUnits } from '../../../../components/units/use-units';
 import styles from './visit.module.css';
 
 interface AdvicePartProps {
-  readonly number: number;
+  readonly number: number | null;
   readonly next: NextPull;
   readonly advice: DutyAdvice;
 }
@@ -19,7 +19,8 @@ export function AdvicePart({ number, next, advice }: AdvicePartProps) {
     <section className={`sheet ${styles.next} ${styles.nextRow}`} aria-labelledby="next-title">
       <div>
         <h2 id="next-title" className={styles.nextLabel}>
-          {advice.action === 'repeat' ? `Pull ${number}: repeat with duty` : `Pull ${number}: set duty to`}
+          {number === null ? 'Next pull' : `Pull ${number}`}
+          {advice.action === 'repeat' ? ': repeat with duty' : ': set duty to'}
         </h2>
         <p className={styles.huge} data-testid="next-duty">
           {advice.duty}

@@ -13,7 +13,7 @@ interface NextPullPanelProps {
   readonly preset: Preset;
   readonly car: Car;
   readonly visit: Visit;
-  readonly number: number;
+  readonly number: number | null;
   readonly next: NextPull | undefined;
   readonly error: Error | null;
   readonly onRetry: () => void;

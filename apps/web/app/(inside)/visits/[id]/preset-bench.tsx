@@ -34,7 +34,8 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
   const [file, setFile] = useState<File | null>(null);
   const [isOver, setOver] = useState(false);
   const controller = controllers.data?.find((one) => one.id === car.controllerId) ?? null;
-  const number = (pulls.at(-1)?.number ?? 0) + 1;
+  // Not before the pulls are read: a wrong number on the button would end up on paper.
+  const number = isPending ? null : (pulls.at(-1)?.number ?? 0) + 1;
   const advice = next.data?.advice ?? null;
   const over = (event: DragEvent) => {
     event.preventDefault();

@@ -30,7 +30,7 @@ export function PullList({ pulls, isPending }: PullListProps) {
       {isPending ? <Skeleton lines={3} label="Loading the pulls" /> : null}
       {!isPending && pulls.length === 0 ? (
         <Empty title="No pull on record for this preset.">
-          <p>Set the duty shown above, drive one pull, and type its peak or drop in the log.</p>
+          <p>Once a duty is shown above: set it, drive one pull, and type its peak or drop in the log.</p>
         </Empty>
       ) : null}
       {pulls.length === 0 ? null : (

@@ -30,7 +30,7 @@ interface RecordPanelProps {
   readonly session: TuningSession;
   readonly controller: Controller | null;
   readonly next: NextPull | undefined;
-  readonly number: number;
+  readonly number: number | null;
   readonly lastPull: Pull | undefined;
   readonly onFile: (file: File) => void;
 }
@@ -112,7 +112,7 @@ export function RecordPanel({
         <div className={styles.actions}>
           <Button onClick={() => fileInput.current?.click()}>Drop a log</Button>
           <Button type="submit" kind="act" big busy={record.isPending} disabled={record.isPaused}>
-            {record.isPaused ? 'Waits for network' : `Record pull ${number}`}
+            {record.isPaused ? 'Waits for network' : `Record pull ${number ?? ''}`.trim()}
           </Button>
         </div>
         <LogInput inputRef={fileInput} onFile={onFile} />
