@@ -92,16 +92,21 @@ export function recordDrive(seed: number): RecordedDrive {
   };
 }
 
-/** Where the practice logger's pressure sensor ends, gauge; null where it reaches far enough. */
+/** The practice logger's pressure sensors end here even without a fault. */
+const GAUGE_END_KPA = 260;
+const ABSOLUTE_END_KPA = 400;
+
+/** Where the practice logger's pressure sensor ends, gauge. */
 function clipLevelKpa(
   pulls: readonly PullOptions[],
   style: LogStyle,
   boostKpa: Float64Array,
   airKpa: number,
-): number | null {
+): number {
   const fault = pulls.flatMap((pull) => pull.faults ?? []).find(({ kind }) => kind === 'sensor-full-scale');
-  if (fault === undefined) return null;
-  const shift = style.columns.some((column) => column.channel === 'manifoldAbsolute') ? airKpa : 0;
+  const isAbsolute = style.columns.some((column) => column.channel === 'manifoldAbsolute');
+  const shift = isAbsolute ? airKpa : 0;
+  if (fault === undefined) return isAbsolute ? ABSOLUTE_END_KPA - airKpa : GAUGE_END_KPA;
   const most = boostKpa.reduce((highest, value) => Math.max(highest, value + shift), -Infinity);
   return most * (1 - 0.3 * fault.severityRatio) - shift;
 }
@@ -137,7 +142,7 @@ function optionsFor(
 
 interface DriveFacts {
   readonly style: LogStyle;
-  readonly clipKpa: number | null;
+  readonly clipKpa: number;
 }
 
 const SEEN_SLIP_PCT = 6;
@@ -162,6 +167,6 @@ function visibleFaults(truth: LoggedPullTruth, wanted: DriveFault | null, facts:
   return [
     ...(called !== null && isShown ? [called] : []),
     ...(truth.slipPct >= SEEN_SLIP_PCT ? ['slipped'] : []),
-    ...(facts.clipKpa !== null && truth.peakKpa > facts.clipKpa ? ['sensor-full-scale'] : []),
+    ...(truth.peakKpa > facts.clipKpa ? ['sensor-full-scale'] : []),
   ];
 }

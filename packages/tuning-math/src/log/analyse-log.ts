@@ -11,7 +11,7 @@ import { readLog } from './read-log.js';
  * @param input text or bytes of the file (CSV and what loggers make of it)
  * @param options what is known beside the file: target, air pressure, gearing, rate, recipe, settings
  * @throws LogError with a code and a plain sentence: empty file, not text, no rows, no pressure column, no time
- * Cost: O(bytes). Definitions, formulas and sources: docs/tuning/logs.md.
+ * Cost: O(bytes). Definitions, formulas and sources: docs/logs.md.
  */
 export function analyseLog(input: string | Uint8Array, options: LogOptions = {}): LogAnalysis {
   return analyseSamples(readLog(input, options), options);

@@ -27,7 +27,7 @@ export interface PullSettings {
   readonly leanLambda: number;
 }
 
-/** Settings that a new workshop starts with: common practice, no source, except the filter (see docs/tuning/logs.md). */
+/** Settings that a new workshop starts with: common practice, no source, except the filter (see docs/logs.md). */
 export const DEFAULT_PULL_SETTINGS: PullSettings = {
   fullThrottlePct: 90,
   liftS: 0.8,

@@ -1,4 +1,7 @@
+import { normalCdf } from '../../numerics/index.js';
+import { partOf } from '../filter/series.js';
 import { resolutionOf } from './measure-peak.js';
+import { lineThrough } from './measure-settled.js';
 import type { PullData } from './pull-data.js';
 
 const LEAST_RUN_S = 0.12;
@@ -6,8 +9,8 @@ const LEAST_SAMPLES = 4;
 const SAME_KPA = 0.05;
 const LEAST_UNBROKEN_SHARE = 0.45;
 const STEEP_SHARE = 0.015;
-const LEAST_SILENT_SAMPLES = 9;
-const LEAST_NOISE_STEPS = 0.6;
+const APPROACH_S = 0.12;
+const APPROACH_STEPS = 2.2;
 const LEAST_NOISE_KPA = 0.05;
 
 /** Samples at the very top of a pull that show no noise at all: a sensor or input at its full scale. */
@@ -49,19 +52,30 @@ function longestRun(indexes: readonly number[]): { first: number; last: number }
   return best;
 }
 
-/** Boost that levels off by itself slows down first; a clipped one stops at once. */
+/** Boost that levels off by itself slows down first; a clipped one would have gone on well past its top. */
 function arrivesSteeply({ lead }: PullData, first: number): boolean {
-  const { values } = lead.raw;
-  const top = values[first] as number;
-  const before = values[Math.max(first - 2, 0)] as number;
-  return top - before > Math.max(3 * lead.noiseKpa, STEEP_SHARE * top);
+  const firstS = lead.raw.timeS[first] as number;
+  const topKpa = lead.raw.values[first] as number;
+  const lookS = Math.max(APPROACH_S, APPROACH_STEPS * lead.stepS);
+  const approach = partOf(lead.raw, firstS - lookS, firstS);
+  if (approach.values.length < 2) return false;
+  const line = lineThrough(approach);
+  const wouldGainKpa = line(firstS + lookS) - line(firstS);
+  return wouldGainKpa > Math.max(3 * lead.noiseKpa, STEEP_SHARE * topKpa, 2 * resolutionOf(lead.raw.values));
 }
 
-/** Noise that spreads over several steps of the figures cannot leave so many samples equal by chance. */
+const FALSE_ALARM_CHANCE = 0.001;
+
+/**
+ * Noise that spreads over the steps of the figures leaves a run of equal samples only by chance: the
+ * longest run that chance explains in so many samples, at the likeliest place of the level between steps.
+ */
 function noiseIsGone({ lead }: PullData, sampleCount: number): boolean {
   const stepKpa = resolutionOf(lead.raw.values);
-  return (
-    sampleCount >= LEAST_SILENT_SAMPLES &&
-    lead.noiseKpa > Math.max(LEAST_NOISE_STEPS * stepKpa, LEAST_NOISE_KPA)
-  );
+  const noiseKpa = Math.sqrt(Math.max(lead.noiseKpa ** 2 - stepKpa ** 2 / 12, 0));
+  if (noiseKpa < LEAST_NOISE_KPA) return false;
+  const sameChance = Math.min(2 * normalCdf(stepKpa / 2 / noiseKpa) - 1, 0.95);
+  const longestByChance =
+    Math.log(lead.raw.values.length / FALSE_ALARM_CHANCE) / -Math.log(Math.max(sameChance, 1e-6));
+  return sampleCount >= LEAST_SAMPLES && sampleCount > longestByChance;
 }

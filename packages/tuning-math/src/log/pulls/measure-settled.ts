@@ -22,7 +22,7 @@ const LEAST_SAMPLES = 3;
  * @param peakKpa its highest
  * @param bandKpa half width of the band at a level, kPa
  * @returns null where boost does not settle before the pull ends
- * Source: 'settling' in the words of IEEE 181; the band about a line is ours (docs/tuning/logs.md).
+ * Source: 'settling' in the words of IEEE 181; the band about a line is ours (docs/logs.md).
  */
 export function measureSettled(
   boost: Series,

@@ -53,10 +53,10 @@ function lastingSlip(ground: Series, ratioAt: (timeS: number, kmh: number) => nu
   return worst;
 }
 
-const BURST_S = 0.4;
+const BURST_S = 0.5;
 /** Spinning wheels gain speed several times faster than the car does in the rest of the pull. */
-const BURST_MULTIPLE = 2.5;
-const LEAST_BURST_MPS2 = 5;
+const BURST_MULTIPLE = 2.2;
+const LEAST_BURST_MPS2 = 3;
 const KMH_PER_MPS = 3.6;
 
 interface SpeedGain {
