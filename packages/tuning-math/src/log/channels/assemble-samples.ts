@@ -97,8 +97,8 @@ function channelOf(
   if (column !== undefined) return column.channel;
   const cells = log.layout.sampleRows.map((row) => Number(row[claim.column]?.replace(',', '.') || NaN));
   return describeColumn(claim, columnFacts(Float64Array.from(cells)), {
-    unit: CHANNEL_QUANTITIES.unknown,
-    certain: false,
+    unit: claim.unit?.unit ?? CHANNEL_QUANTITIES.unknown,
+    certain: claim.quantity !== 'unknown' && claim.unit !== null,
     rowCount: cells.length,
   });
 }

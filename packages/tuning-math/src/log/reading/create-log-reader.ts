@@ -1,4 +1,5 @@
 import { assembleSamples } from '../channels/assemble-samples.js';
+import type { ChannelQuantity } from '../channel-quantities.js';
 import { noPressure } from '../channels/no-pressure.js';
 import { recogniseColumns, type ColumnClaim } from '../channels/recognise-columns.js';
 import { LogError } from '../log-error.js';
@@ -125,12 +126,32 @@ function openTable(text: string, options: LogOptions): OpenTable {
 
 const PRESSURES = new Set(['boost-pressure', 'manifold-absolute-pressure']);
 
-/** Time comes first because it is kept in double precision; columns without a quantity are passed over. */
+/** Quantities that analysis or traces look at; the others are recognised and shown, but their samples are not kept. */
+const KEPT = new Set<ChannelQuantity>([
+  'boost-pressure',
+  'manifold-absolute-pressure',
+  'barometric-pressure',
+  'engine-speed',
+  'vehicle-speed',
+  'undriven-wheel-speed',
+  'throttle',
+  'pedal',
+  'gear',
+  'intake-temperature',
+  'lambda',
+  'knock-retard',
+  'knock-count',
+  'solenoid-duty',
+  'acceleration',
+  'altitude',
+]);
+
+/** Time comes first because it is kept in double precision; columns that nobody looks at are passed over. */
 function placesOf(claims: readonly ColumnClaim[]): Int32Array {
   let next = 1;
   return Int32Array.from(claims, (claim) => {
     if (claim.quantity === 'time') return 0;
-    if (claim.quantity === 'unknown') return -1;
+    if (!KEPT.has(claim.quantity)) return -1;
     next += 1;
     return next - 1;
   });
