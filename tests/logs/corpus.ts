@@ -348,6 +348,21 @@ const clocks: CorpusFile[] = [
     ),
     { ...good, warnings: ['rows-without-time'] },
   ),
+  file(
+    'own-clocks.csv',
+    table([time, boost, column('Time 2 (s)', (row) => (row.timeS * 2).toFixed(2)), rpm, throttle]),
+    { error: 'several-times' },
+  ),
+  file(
+    'two-clocks-in-step.csv',
+    table(
+      usualWith(
+        {},
+        column('Timestamp (ms)', (row) => String(5000 + Math.round(row.timeS * 1000))),
+      ),
+    ),
+    { ...good, startS: START_S },
+  ),
   file('empty-time-column.csv', table(usualWith({ 0: column('Time (s)', () => '') })), { error: 'no-time' }),
 ];
 

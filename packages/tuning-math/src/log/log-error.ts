@@ -6,6 +6,7 @@ export type LogErrorCode =
   | 'no-rows'
   | 'no-pressure-channel'
   | 'no-time'
+  | 'several-times'
   | 'recipe-column-missing'
   | 'setting-out-of-range'
   | 'too-many-columns'

@@ -1,6 +1,7 @@
 import { assembleSamples } from '../channels/assemble-samples.js';
 import type { ChannelQuantity } from '../channel-quantities.js';
 import { noPressure } from '../channels/no-pressure.js';
+import { refuseUnlikeTimes } from '../channels/refuse-unlike-times.js';
 import { recogniseColumns, type ColumnClaim } from '../channels/recognise-columns.js';
 import { LogError } from '../log-error.js';
 import type { LogOptions } from '../log-options.js';
@@ -106,6 +107,7 @@ function openTable(text: string, options: LogOptions): OpenTable {
   });
   const heads = { headers: layout.headers, unitTexts: layout.unitTexts, cellUnitTexts: cellUnits(layout) };
   const claims = recogniseColumns(heads, recipe);
+  refuseUnlikeTimes(layout, claims);
   if (!claims.some(({ quantity }) => PRESSURES.has(quantity)))
     throw noPressure(layout.hasHeader ? layout.headers : []);
   const places = placesOf(claims);
