@@ -15,6 +15,7 @@ import {
   type PullOptions,
   type PullTruth,
   type Random,
+  type Trace,
 } from '@pullbook/practice-car';
 import type { LogOptions } from '@pullbook/tuning-math';
 import { filteredTruth } from './filtered-truth.js';
@@ -87,7 +88,11 @@ export function recordDrive(seed: number): RecordedDrive {
       ...truth,
       filtered: filteredTruth(recorded.trace, truth, base.targetKpa),
       durationS: truth.endS - truth.startS,
-      visibleFaults: visibleFaults(truth, wanted[index] ?? null, { style, clipKpa }),
+      visibleFaults: visibleFaults(truth, wanted[index] ?? null, {
+        style,
+        clipKpa,
+        wasLifted: wasLifted(recorded.trace, truth),
+      }),
     })),
   };
 }
@@ -95,6 +100,13 @@ export function recordDrive(seed: number): RecordedDrive {
 /** The practice logger's pressure sensors end here even without a fault. */
 const GAUGE_END_KPA = 260;
 const ABSOLUTE_END_KPA = 400;
+
+function wasLifted({ timeS, throttleRatio }: Trace, { startS, endS }: LoggedPullTruth): boolean {
+  return throttleRatio.some((ratio, row) => {
+    const time = timeS[row] ?? 0;
+    return time > startS && time < endS && ratio < 0.9;
+  });
+}
 
 /** Where the practice logger's pressure sensor ends, gauge. */
 function clipLevelKpa(
@@ -143,6 +155,8 @@ function optionsFor(
 interface DriveFacts {
   readonly style: LogStyle;
   readonly clipKpa: number;
+  /** A pull that ends before the speed of the lift has none. */
+  readonly wasLifted: boolean;
 }
 
 const SEEN_SLIP_PCT = 6;
@@ -163,9 +177,10 @@ const NEEDS_CHANNEL: Readonly<Record<string, string>> = { lean: 'lambda', knock:
 function visibleFaults(truth: LoggedPullTruth, wanted: DriveFault | null, facts: DriveFacts): string[] {
   const called = wanted === null ? null : CALLED[wanted];
   const needed = NEEDS_CHANNEL[called ?? ''];
+  const isDone = called !== 'lifted' || facts.wasLifted;
   const isShown = needed === undefined || facts.style.columns.some((column) => column.channel === needed);
   return [
-    ...(called !== null && isShown ? [called] : []),
+    ...(called !== null && isShown && isDone ? [called] : []),
     ...(truth.slipPct >= SEEN_SLIP_PCT ? ['slipped'] : []),
     ...(truth.peakKpa > facts.clipKpa ? ['sensor-full-scale'] : []),
   ];

@@ -38,10 +38,11 @@ export function settleRowTimes(log: ScannedLog, options: LogOptions): RowTimes {
   const scale = settleTime(raw, claim.unit, isClock);
   const facts = columnFacts(raw);
   if (facts.sampleCount === 0) throw noTime(`the time column "${claim.header}" holds no times`);
-  for (let row = 0; row < raw.length; row += 1) raw[row] = (raw[row] as number) * scale.secondsPerUnit;
+  const timeOriginS = toSeconds(raw, scale.secondsPerUnit);
   const mended = mendTime(raw, isClock);
   return {
-    ...fromOrigin(mended.timeS),
+    timeS: mended.timeS,
+    timeOriginS,
     keep: mended.keep,
     channel: describeColumn(claim, facts, {
       unit: scale.unit,
@@ -74,19 +75,23 @@ function timesByRate(rowCount: number, options: LogOptions): RowTimes {
 }
 
 const LATEST_STOPWATCH_S = 7200;
+/** No drive lasts three years: a time so far off is garbled. */
+const LONGEST_LOG_S = 1e8;
 
-/** A stopwatch stays as logged; a time of day or a date counts from the first row. */
-function fromOrigin(timeS: Float64Array): { timeS: Float64Array; timeOriginS: number } {
-  const first = timeS[0] ?? 0;
-  if (Math.abs(first) <= LATEST_STOPWATCH_S) return { timeS, timeOriginS: 0 };
-  for (let row = 0; row < timeS.length; row += 1)
-    timeS[row] = roundMicroseconds((timeS[row] as number) - first);
-  return { timeS, timeOriginS: first };
-}
-
-/** The difference of two large times carries digits that neither had. */
-function roundMicroseconds(timeS: number): number {
-  return Math.round(timeS * 1e6) / 1e6;
+/**
+ * Logged times to seconds, in place. A stopwatch stays as logged; a time of day or a date counts from the
+ * first row, rounded to microseconds, since the difference of large times carries digits that neither had.
+ *
+ * @returns what was taken off
+ */
+function toSeconds(raw: Float64Array, secondsPerUnit: number): number {
+  const first = (raw.find((time) => !Number.isNaN(time)) ?? 0) * secondsPerUnit;
+  const originS = Math.abs(first) <= LATEST_STOPWATCH_S ? 0 : first;
+  for (let row = 0; row < raw.length; row += 1) {
+    const timeS = (raw[row] as number) * secondsPerUnit - originS;
+    raw[row] = Math.abs(timeS) > LONGEST_LOG_S ? NaN : Math.round(timeS * 1e6) / 1e6;
+  }
+  return originS;
 }
 
 function noTime(text: string): LogError {

@@ -38,7 +38,10 @@ export function findFlatTop(data: PullData, fullScaleKpa: number | null): FlatTo
   const sampleCount = run.last - run.first + 1;
   if (durationS < LEAST_RUN_S || sampleCount < LEAST_SAMPLES) return null;
   const isUnbroken = sampleCount >= LEAST_UNBROKEN_SHARE * at.length;
-  const isClipped = noiseIsGone(data, sampleCount) || (isUnbroken && arrivesSteeply(data, run.first));
+  const isClipped =
+    noiseIsGone(data, sampleCount) ||
+    (isUnbroken && staysForLong(data, durationS, sampleCount)) ||
+    (isUnbroken && arrivesSteeply(data, run.first));
   return isClipped ? { levelKpa: highest, durationS } : null;
 }
 
@@ -62,6 +65,19 @@ function arrivesSteeply({ lead }: PullData, first: number): boolean {
   const line = lineThrough(approach);
   const wouldGainKpa = line(firstS + lookS) - line(firstS);
   return wouldGainKpa > Math.max(3 * lead.noiseKpa, STEEP_SHARE * topKpa, 2 * resolutionOf(lead.raw.values));
+}
+
+const LONG_S = 3;
+const LONG_SAMPLES = 30;
+const FINE_STEP_SHARE = 0.01;
+const NOISE_STEP_SHARE = 0.25;
+
+/** Real boost does not stay inside one fine step of the figures for seconds on end where its sensor shows noise elsewhere. */
+function staysForLong({ lead }: PullData, durationS: number, sampleCount: number): boolean {
+  const stepKpa = resolutionOf(lead.raw.values);
+  const topKpa = lead.raw.values.reduce((most, value) => Math.max(most, value), 0);
+  const isNoisy = lead.noiseKpa > Math.max(LEAST_NOISE_KPA, NOISE_STEP_SHARE * stepKpa);
+  return durationS >= LONG_S && sampleCount >= LONG_SAMPLES && stepKpa <= FINE_STEP_SHARE * topKpa && isNoisy;
 }
 
 const FALSE_ALARM_CHANCE = 0.001;
