@@ -5,7 +5,7 @@ import { analyseSamples, createLogReader } from '@pullbook/tuning-math';
 const handle = fs.openSync(process.argv[2] ?? '', 'r');
 const bytes = Buffer.alloc(1 << 20);
 const started = performance.now();
-const reader = createLogReader();
+const reader = createLogReader({ byteCount: fs.fstatSync(handle).size });
 for (let count = fs.readSync(handle, bytes); count > 0; count = fs.readSync(handle, bytes)) {
   reader.push(bytes.subarray(0, count));
 }

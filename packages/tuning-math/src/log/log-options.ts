@@ -16,6 +16,8 @@ export interface LogOptions {
   readonly tyreRollingCircumferenceM?: number | null;
   /** Rows a second where the file has no time column. */
   readonly sampleRateHz?: number | null;
+  /** Size of the file, where it is known: lets the columns be laid out once, which halves the memory of a large log. */
+  readonly byteCount?: number | null;
   readonly recipe?: ChannelRecipe | null;
   /** Changes to DEFAULT_PULL_SETTINGS. */
   readonly settings?: Partial<PullSettings>;

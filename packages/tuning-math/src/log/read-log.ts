@@ -9,7 +9,7 @@ import { createLogReader } from './reading/create-log-reader.js';
  * @throws LogError with a code and a plain sentence for a file that cannot be a log
  */
 export function readLog(input: string | Uint8Array, options: LogOptions = {}): LogSamples {
-  const reader = createLogReader(options);
+  const reader = createLogReader({ byteCount: input.length, ...options });
   reader.push(input);
   return reader.finish();
 }

@@ -111,19 +111,43 @@ function openTable(text: string, options: LogOptions): OpenTable {
   if (!claims.some(({ quantity }) => PRESSURES.has(quantity)))
     throw noPressure(layout.hasHeader ? layout.headers : []);
   const places = placesOf(claims);
-  const columns = new NumberColumns(places.reduce((most, place) => Math.max(most, place), 0) + 1);
+  const placeCount = places.reduce((most, place) => Math.max(most, place), 0) + 1;
+  const columns = new NumberColumns(
+    placeCount,
+    expectedRows(text, layout, placeCount, options.byteCount ?? null),
+  );
   const scanner = new RowScanner(
     {
       delimiter: layout.delimiter,
       decimalMarks: layout.decimalMarks,
       places,
-      placeCount: places.reduce((most, place) => Math.max(most, place), 0) + 1,
+      placeCount,
       skipLineCount: layout.headLineCount,
       lineEnd: text.includes('\n') ? 10 : 13,
     },
     (values) => columns.push(values),
   );
   return { layout, claims, places, columns, scanner };
+}
+
+const USUAL_ROWS = 1 << 15;
+/** Later rows may be shorter than the first ones. */
+const SPARE_SHARE = 1.1;
+/** A cell takes at least two bytes of the file, a digit and a delimiter. */
+const LEAST_CELL_BYTES = 2;
+
+/** How many rows the file will have, from the length of its first rows of samples. */
+function expectedRows(
+  head: string,
+  layout: TableLayout,
+  columnCount: number,
+  byteCount: number | null,
+): number {
+  if (byteCount === null || !(byteCount >= 0)) return USUAL_ROWS;
+  const lines = head.split(/\r\n|\n|\r/).slice(layout.headLineCount, -1);
+  const lineBytes = lines.reduce((sum, line) => sum + line.length + 1, 0) / lines.length;
+  const mostRows = byteCount / LEAST_CELL_BYTES / columnCount;
+  return Math.min(mostRows, SPARE_SHARE * (byteCount / lineBytes) || USUAL_ROWS) + 1;
 }
 
 const PRESSURES = new Set(['boost-pressure', 'manifold-absolute-pressure']);

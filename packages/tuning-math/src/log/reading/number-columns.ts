@@ -11,11 +11,15 @@ export class NumberColumns {
   readonly #blocks: Float32Array[][];
   #tail: Float32Array[] = [];
   #firstTail = new Float64Array(0);
-  #used = BLOCK_ROWS;
+  #blockRows: number;
+  #used: number;
   #rowCount = 0;
 
-  constructor(columnCount: number) {
+  /** @param expectedRows rows of the first block: where it suffices, no column is ever copied */
+  constructor(columnCount: number, expectedRows: number) {
     this.#columnCount = columnCount;
+    this.#blockRows = Math.max(1, Math.ceil(expectedRows));
+    this.#used = this.#blockRows;
     this.#blocks = Array.from({ length: columnCount }, () => []);
   }
 
@@ -25,7 +29,7 @@ export class NumberColumns {
 
   /** Takes one row; `values` may be reused by the caller. */
   push(values: Float64Array): void {
-    if (this.#used === BLOCK_ROWS) this.#addBlock();
+    if (this.#used === this.#blockRows) this.#addBlock();
     const row = this.#used;
     this.#firstTail[row] = values[0] as number;
     for (let column = 1; column < this.#columnCount; column += 1) {
@@ -36,10 +40,11 @@ export class NumberColumns {
   }
 
   #addBlock(): void {
-    this.#firstTail = new Float64Array(BLOCK_ROWS);
+    if (this.#firstBlocks.length > 0) this.#blockRows = BLOCK_ROWS;
+    this.#firstTail = new Float64Array(this.#blockRows);
     this.#firstBlocks.push(this.#firstTail);
     this.#tail = this.#blocks.map((blocks, column) => {
-      const block = new Float32Array(column === 0 ? 0 : BLOCK_ROWS);
+      const block = new Float32Array(column === 0 ? 0 : this.#blockRows);
       blocks.push(block);
       return block;
     });
@@ -48,6 +53,8 @@ export class NumberColumns {
 
   /** The first column as one array. Its blocks are let go. */
   takeFirst(): Float64Array {
+    const [only, second] = this.#firstBlocks;
+    if (only !== undefined && second === undefined) return only.subarray(0, this.#rowCount);
     const whole = new Float64Array(this.#rowCount);
     join(whole, this.#firstBlocks);
     return whole;
@@ -55,8 +62,11 @@ export class NumberColumns {
 
   /** Another column as one array. Its blocks are let go, so each column can be taken once. */
   take(column: number): Float32Array {
+    const blocks = this.#blocks[column] ?? [];
+    const [only, second] = blocks;
+    if (only !== undefined && second === undefined) return only.subarray(0, this.#rowCount);
     const whole = new Float32Array(this.#rowCount);
-    join(whole, this.#blocks[column] ?? []);
+    join(whole, blocks);
     return whole;
   }
 }
