@@ -38,13 +38,15 @@ const advisedDuty = async (page: Page): Promise<number> => {
   return Number.parseFloat(text);
 };
 
+const bookText = (page: Page): Promise<string> => page.locator('main').innerText();
+
 /** Waits until the advice answers the pulls so far: its heading names the next pull, or it accepts. */
 async function untilAdvised(page: Page, pullNumber: number): Promise<'pull' | 'accept'> {
   const next = page.getByRole('heading', { name: new RegExp(`^Pull ${pullNumber}:`) });
   const accepted = page.getByRole('heading', { name: /Accepted/ });
   const stopped = page.getByRole('heading', { name: 'Stop' });
   await next.or(accepted).or(stopped).first().waitFor();
-  expect(await stopped.count(), 'the advice stopped on a healthy car').toBe(0);
+  if ((await stopped.count()) > 0) throw new Error(`stopped on a healthy car: ${await bookText(page)}`);
   return (await accepted.count()) > 0 ? 'accept' : 'pull';
 }
 

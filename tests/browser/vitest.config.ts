@@ -1,6 +1,6 @@
 import { defineConfig } from 'vitest/config';
 
-const conditions = ['pullbook-source', 'module', 'node', 'import', 'default'];
+const conditions = ['pullbook-source', 'node'];
 
 export default defineConfig({
   resolve: { conditions },

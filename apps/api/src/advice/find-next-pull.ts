@@ -36,12 +36,14 @@ export async function findNextPull(actor: Actor, sessionId: string, presetId: st
     pulls,
   });
   const missing = [...asked.missing, ...missingBeforePull(preset, session)];
-  const duties = pulls.filter((pull) => pull.usable).map((pull) => pull.dutyPct);
+  const usable = pulls.filter((pull) => pull.usable);
+  const duties = usable.map((pull) => pull.dutyPct);
   return {
     ready: missing.length === 0,
     missing,
     cautions: [...cautionsBeforePulling],
     advice: missing.length === 0 ? asked.advice : null,
+    restsOnPulls: usable.map((pull) => pull.number),
     highestDutyPct: duties.length === 0 ? null : Math.max(...duties),
     stepLimit: rules.stepLimit,
     riskLimit: rules.riskLimit,

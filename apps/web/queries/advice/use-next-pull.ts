@@ -1,15 +1,15 @@
-import { NextPull } from '@pullbook/contracts';
+import { NextPull, type Preset } from '@pullbook/contracts';
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { get } from '../../client/request';
 
-export const nextPullQueryOptions = (sessionId: string, presetId: string) =>
+export const nextPullQueryOptions = (sessionId: string, { id, revision }: Preset) =>
   queryOptions({
-    queryKey: ['next-pull', sessionId, presetId],
-    queryFn: ({ signal }) =>
-      get(`/tuning-sessions/${sessionId}/next-pull?presetId=${presetId}`, NextPull, signal),
+    // By revision: after a change of target or ceiling the old answer is no answer.
+    queryKey: ['next-pull', sessionId, id, revision],
+    queryFn: ({ signal }) => get(`/tuning-sessions/${sessionId}/next-pull?presetId=${id}`, NextPull, signal),
     staleTime: 0,
   });
 
 /** What to drive next for this preset, or what is missing before anything may be driven. */
-export const useNextPull = (sessionId: string, presetId: string) =>
-  useQuery(nextPullQueryOptions(sessionId, presetId));
+export const useNextPull = (sessionId: string, preset: Preset) =>
+  useQuery(nextPullQueryOptions(sessionId, preset));

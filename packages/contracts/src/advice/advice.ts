@@ -54,6 +54,8 @@ export const NextPull = z
     missing: z.array(z.string()),
     cautions: z.array(z.string()),
     advice: DutyAdvice.nullable(),
+    /** Numbers of the pulls that this answer rests on: a reader with other pulls holds an answer of yesterday. */
+    restsOnPulls: z.array(z.number().int()),
     /** Highest duty already driven for this preset, and how far the next one may go. */
     highestDutyPct: z.number().nullable(),
     stepLimit: z.number(),

@@ -1,6 +1,6 @@
 'use client';
 
-import type { Car, DutyAdvice, Preset, Pull, TuningSession, Visit } from '@pullbook/contracts';
+import type { Car, DutyAdvice, NextPull, Preset, Pull, TuningSession, Visit } from '@pullbook/contracts';
 import { useState, type DragEvent } from 'react';
 import { useControllers } from '../../../../queries/controllers/use-controllers';
 import { useNextPull } from '../../../../queries/advice/use-next-pull';
@@ -25,18 +25,19 @@ interface PresetBenchProps {
 
 /** One preset on test: what to drive next, what was driven, and the place to write it down. */
 export function PresetBench({ preset, visit, session, sessions, car }: PresetBenchProps) {
-  const next = useNextPull(session.id, preset.id);
   const { pulls, isPending, error } = usePulls(
     sessions.map((one) => one.id),
     preset.id,
   );
+  const next = useNextPull(session.id, preset);
+  const current = restsOn(next.data, pulls) ? next.data : undefined;
   const controllers = useControllers();
   const [file, setFile] = useState<File | null>(null);
   const [isOver, setOver] = useState(false);
   const controller = controllers.data?.find((one) => one.id === car.controllerId) ?? null;
   // Not before the pulls are read: a wrong number on the button would end up on paper.
-  const number = isPending ? null : (pulls.at(-1)?.number ?? 0) + 1;
-  const advice = next.data?.advice ?? null;
+  const number = isPending ? null : numberAfter(pulls);
+  const advice = current?.advice ?? null;
   const over = (event: DragEvent) => {
     event.preventDefault();
     setOver(true);
@@ -59,7 +60,7 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
           car={car}
           visit={visit}
           number={number}
-          next={next.data}
+          next={current}
           error={next.error}
           onRetry={() => void next.refetch()}
         />
@@ -76,7 +77,7 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
         preset={preset}
         session={session}
         controller={controller}
-        next={next.data}
+        next={current}
         number={number}
         lastPull={pulls.at(-1)}
         onFile={setFile}
@@ -93,6 +94,14 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
       )}
     </div>
   );
+}
+
+const numberAfter = (pulls: readonly Pull[]) => (pulls.at(-1)?.number ?? 0) + 1;
+
+/** An answer that rests on other pulls than those on record is not shown: a duty of yesterday must not be driven. */
+function restsOn(next: NextPull | undefined, pulls: readonly Pull[]): boolean {
+  const usable = pulls.filter((pull) => pull.voidedAt === null && pull.usable).map((pull) => pull.number);
+  return next !== undefined && next.restsOnPulls.join() === usable.join();
 }
 
 /** The duty that a log was most likely driven with: the advised one, else the last one. */
