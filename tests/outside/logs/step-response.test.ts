@@ -1,5 +1,6 @@
 import { analyseLog, type LogPull } from '@pullbook/tuning-math';
 import { describe, expect, it } from 'vitest';
+import { outsideCheck } from '../outside-check.js';
 import { madeLog, rpmAt, START_S } from './made-log.js';
 
 /**
@@ -35,55 +36,98 @@ function onlyPull(csv: string): LogPull {
   return pulls[0] as LogPull;
 }
 
-describe('a second-order step response of known damping', () => {
-  it.each(TABLE)(
-    'ζ = $zeta: overshoot within 1.2 points, peak time within 0.02 s, rise within 4 %',
-    (row) => {
-      const pull = onlyPull(madeLog({ rateHz: 100, durationS: 12, boostKpa: stepResponse(row.zeta, OMEGA) }));
+const TEXTBOOK =
+  'step response of a second-order system: closed form, and the 10-90 % table of control textbooks (Nise)';
+const IEEE = 'IEEE Std 181-2011, reference levels (from memory)';
+
+for (const row of TABLE) {
+  outsideCheck(
+    {
+      id: `logs/step-response-${row.zeta}`,
+      checks: `overshoot within 1.2 points, peak time within 0.02 s, rise within 4 % at damping ${row.zeta}`,
+      source: TEXTBOOK,
+      origin: 'recomputed',
+    },
+    () => {
+      const csv = madeLog({ rateHz: 100, durationS: 12, boostKpa: stepResponse(row.zeta, OMEGA) });
+      const pull = onlyPull(csv);
       expect(Math.abs((pull.overshootPct ?? NaN) - row.overshootPct)).toBeLessThan(1.2);
       expect(Math.abs((pull.peakTimeS ?? NaN) - START_S - row.peakOmegaS / OMEGA)).toBeLessThan(0.02);
       expect(Math.abs((pull.riseTimeS ?? NaN) / (row.riseOmegaS / OMEGA) - 1)).toBeLessThan(0.04);
       expect(Math.abs((pull.settledKpa ?? NaN) - FINAL_KPA)).toBeLessThan(0.01 * FINAL_KPA);
     },
   );
+}
 
-  it('finds frequency and damping of a lightly damped one (ζ = 0.1) from its swings', () => {
+outsideCheck(
+  {
+    id: 'logs/hunting-from-swings',
+    checks: 'frequency within 3 % and damping ratio within 0.015 at damping 0.1',
+    source: 'logarithmic decrement 2πζ/√(1-ζ²) of a second-order system',
+    origin: 'exact',
+  },
+  () => {
     const pull = onlyPull(madeLog({ rateHz: 100, durationS: 14, boostKpa: stepResponse(0.1, OMEGA) }));
     const frequencyHz = (OMEGA * Math.sqrt(1 - 0.01)) / (2 * Math.PI);
     expect(Math.abs((pull.hunting?.frequencyHz ?? NaN) / frequencyHz - 1)).toBeLessThan(0.03);
     expect(Math.abs((pull.hunting?.dampingRatio ?? NaN) - 0.1)).toBeLessThan(0.015);
-  });
+  },
+);
 
-  it('of first order: rises in ln 9 · τ = 2.19722 τ without overshoot', () => {
+outsideCheck(
+  {
+    id: 'logs/first-order-rise',
+    checks: 'rise time ln 9 · τ = 2.19722 τ within 4 %, no overshoot, no hunting',
+    source: 'step response of a first-order system',
+    origin: 'exact',
+  },
+  () => {
     const tauS = 0.5;
     const boostKpa = (sinceS: number): number => FINAL_KPA * (1 - Math.exp(-sinceS / tauS));
     const pull = onlyPull(madeLog({ rateHz: 100, durationS: 10, boostKpa }));
     expect(Math.abs((pull.riseTimeS ?? NaN) / (2.19722 * tauS) - 1)).toBeLessThan(0.04);
     expect(Math.abs(pull.overshootPct ?? NaN)).toBeLessThan(1.2);
     expect(pull.hunting).toBeNull();
-  });
+  },
+);
 
-  it('refers overshoot and rise to settled gauge boost, not to the swing from the boost before it', () => {
+outsideCheck(
+  {
+    id: 'logs/overshoot-of-gauge-boost',
+    checks: 'overshoot and rise refer to settled gauge boost, not to the swing from the boost before',
+    source: IEEE,
+    origin: 'from memory',
+  },
+  () => {
     const step = stepResponse(0.5, OMEGA);
     const boostKpa = (sinceS: number): number => 0.05 * FINAL_KPA + 0.95 * step(sinceS);
     const pull = onlyPull(madeLog({ rateHz: 100, durationS: 12, boostKpa, beforeKpa: 0.05 * FINAL_KPA }));
     expect(Math.abs((pull.overshootPct ?? NaN) - 0.95 * 16.303)).toBeLessThan(0.5);
-  });
-});
+  },
+);
 
-describe('a wave form of known shape', () => {
-  /** A plateau with one parabolic crest: the filter must give its top exactly, between samples too. */
-  it.each([20, 50, 100, 200])('has its crest found within 0.1 kPa and 5 ms at %d Hz', (rateHz) => {
-    const crestS = 2.3371;
-    const boostKpa = (sinceS: number): number => {
-      const ramp = Math.min(1, sinceS / 1.5) * 100;
-      return ramp + Math.max(0, 30 - 160 * (sinceS - crestS) ** 2);
-    };
-    const pull = onlyPull(madeLog({ rateHz, durationS: 8, boostKpa }));
-    expect(Math.abs((pull.peakKpa ?? NaN) - 130)).toBeLessThan(0.1);
-    expect(Math.abs((pull.peakTimeS ?? NaN) - START_S - crestS)).toBeLessThan(0.005);
-  });
+for (const rateHz of [20, 50, 100, 200]) {
+  outsideCheck(
+    {
+      id: `logs/peak-of-known-wave-${rateHz}-hz`,
+      checks: `crest of a parabola on a plateau within 0.1 kPa and 5 ms at ${rateHz} Hz`,
+      source: 'a wave form of known shape: its top lies between samples and is known exactly',
+      origin: 'exact',
+    },
+    () => {
+      const crestS = 2.3371;
+      const boostKpa = (sinceS: number): number => {
+        const ramp = Math.min(1, sinceS / 1.5) * 100;
+        return ramp + Math.max(0, 30 - 160 * (sinceS - crestS) ** 2);
+      };
+      const pull = onlyPull(madeLog({ rateHz, durationS: 8, boostKpa }));
+      expect(Math.abs((pull.peakKpa ?? NaN) - 130)).toBeLessThan(0.1);
+      expect(Math.abs((pull.peakTimeS ?? NaN) - START_S - crestS)).toBeLessThan(0.005);
+    },
+  );
+}
 
+describe('a pull of known course', () => {
   it('has its onset at the engine speed where 90 % of target is reached', () => {
     const boostKpa = (sinceS: number): number => Math.min(120, 60 * sinceS);
     const csv = madeLog({ rateHz: 50, durationS: 8, boostKpa });
