@@ -6,7 +6,12 @@ export default defineConfig({
   resolve: { conditions },
   ssr: { resolve: { conditions, externalConditions: ['pullbook-source'] } },
   test: {
-    include: ['packages/*/src/**/*.test.ts', 'apps/*/src/**/*.test.ts', 'tests/outside/**/*.test.ts'],
+    include: [
+      'packages/*/src/**/*.test.ts',
+      'apps/*/src/**/*.test.ts',
+      'apps/web/components/**/*.test.ts',
+      'tests/outside/**/*.test.ts',
+    ],
     // Against hanging only: a busy machine is slow, and no test measures time.
     testTimeout: 90_000,
     hookTimeout: 90_000,

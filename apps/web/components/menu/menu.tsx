@@ -79,6 +79,9 @@ const edgePx = 8;
 
 /** Below the button and flush with its right edge, or wherever else it fits: fixed, so that no lane cuts it off. */
 function putBeside(list: HTMLElement, opener: HTMLElement): void {
+  // Measured at the corner, where no edge squeezes it.
+  list.style.top = '0';
+  list.style.left = '0';
   const at = opener.getBoundingClientRect();
   const size = list.getBoundingClientRect();
   const below = at.bottom + edgePx;
