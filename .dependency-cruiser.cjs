@@ -55,7 +55,7 @@ module.exports = {
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
-    exclude: { path: '(^|/)(dist|[.]next|generated|node_modules)/' },
+    exclude: { path: '(^|/)(dist|[.]next|generated|node_modules)/|next-env[.]d[.]ts$' },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.base.json' },
     enhancedResolveOptions: {

@@ -25,13 +25,15 @@ describe('POST /advice/duty', () => {
     expect(answer.statusCode).toBe(200);
     const { action, duty, prediction, reasons, curve } = adviseDuty(asked);
     expect(answer.json()).toEqual({ action, duty, prediction, reasons, curve });
-    expect(answer.json()).toMatchObject({ action: 'pull', duty: 20 });
+    expect(answer.json()).toMatchObject({ action: 'pull' });
   });
 
   it('fills in step limit, risk limit and an unknown base boost', async () => {
     const { controller, goal, pulls } = asked;
     const bare = await shop.tuner.ask('POST', '/advice/duty', { payload: { controller, goal, pulls } });
-    expect(bare.json()).toMatchObject({ action: 'pull', duty: 20 });
+    const filled = { controller, goal, pulls, stepLimit: 10, riskLimit: 0.02, baseKpa: null };
+    const { action, duty } = adviseDuty(filled);
+    expect(bare.json()).toMatchObject({ action, duty });
   });
 
   it.each([
