@@ -1,4 +1,5 @@
-import type { LogAnalysis, LogNotice } from './log-analysis.js';
+import type { LogAnalysis } from './log-analysis.js';
+import type { LogNotice } from './log-notice.js';
 import { LogError } from './log-error.js';
 import type { LogOptions } from './log-options.js';
 import type { LogSamples } from './log-samples.js';

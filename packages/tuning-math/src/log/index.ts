@@ -1,13 +1,7 @@
 export { CHANNEL_QUANTITIES, type ChannelQuantity } from './channel-quantities.js';
 export type { ChannelRecipe, RecipeColumn } from './channel-recipe.js';
-export type {
-  Hunting,
-  LogAnalysis,
-  LogNotice,
-  LogProvenance,
-  LogPull,
-  PullUncertainty,
-} from './log-analysis.js';
+export type { Hunting, LogAnalysis, LogProvenance, LogPull, PullUncertainty } from './log-analysis.js';
+export type { LogNotice } from './log-notice.js';
 export { LogError, type LogErrorCode } from './log-error.js';
 export type { LogOptions } from './log-options.js';
 export type { LogChannel, LogLayout, LogSamples, RecognitionBasis } from './log-samples.js';

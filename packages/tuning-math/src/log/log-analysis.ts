@@ -1,11 +1,6 @@
+import type { LogNotice } from './log-notice.js';
 import type { LogChannel, LogLayout } from './log-samples.js';
 import type { PullSettings } from './pull-settings.js';
-
-/** A code for programs and a plain sentence for people. */
-export interface LogNotice {
-  readonly code: string;
-  readonly text: string;
-}
 
 /** Standard uncertainty (one sigma, JCGM 100) of each figure, in the figure's unit; null where the figure is null. */
 export interface PullUncertainty {

@@ -1,5 +1,5 @@
 import type { ChannelQuantity } from './channel-quantities.js';
-import type { LogNotice } from './log-analysis.js';
+import type { LogNotice } from './log-notice.js';
 
 /** How sure the recognition is: told by the recipe or by a printed unit; or guessed, to be confirmed. */
 export type RecognitionBasis = 'recipe' | 'name-and-unit' | 'name-and-values' | 'none';

@@ -1,11 +1,9 @@
+import type { ScannedLog } from './scanned-log.js';
 import { CHANNEL_QUANTITIES, type ChannelQuantity } from '../channel-quantities.js';
-import type { LogNotice } from '../log-analysis.js';
+import type { LogNotice } from '../log-notice.js';
 import { LogError } from '../log-error.js';
 import type { LogOptions } from '../log-options.js';
 import type { LogChannel, LogLayout, LogSamples } from '../log-samples.js';
-import type { TableLayout } from '../reading/detect-layout.js';
-import type { NumberColumns } from '../reading/number-columns.js';
-import type { ScanCounts } from '../reading/scan-layout.js';
 import { columnFacts } from './column-facts.js';
 import { describeColumn } from './describe-column.js';
 import type { ColumnClaim } from './recognise-columns.js';
@@ -14,16 +12,6 @@ import { settleBoost } from './settle-boost.js';
 import { settleColumn, type SettledColumn } from './settle-column.js';
 import { settleRowTimes } from './settle-row-times.js';
 import { medianStep } from './settle-time.js';
-
-/** A log whose rows have all been scanned. */
-export interface ScannedLog {
-  readonly layout: TableLayout;
-  readonly encoding: LogLayout['encoding'];
-  readonly claims: readonly ColumnClaim[];
-  readonly places: Int32Array;
-  readonly columns: NumberColumns;
-  readonly counts: ScanCounts;
-}
 
 /**
  * Samples in base units with times that rise, from scanned columns. Settles units and references by name,

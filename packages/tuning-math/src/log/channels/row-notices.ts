@@ -1,4 +1,4 @@
-import type { LogNotice } from '../log-analysis.js';
+import type { LogNotice } from '../log-notice.js';
 import type { ScanCounts } from '../reading/scan-layout.js';
 
 /** What to tell a person about rows that were not plain rows of numbers. */

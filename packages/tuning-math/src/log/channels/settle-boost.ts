@@ -1,4 +1,4 @@
-import type { LogNotice } from '../log-analysis.js';
+import type { LogNotice } from '../log-notice.js';
 import { LogError } from '../log-error.js';
 import type { LogOptions } from '../log-options.js';
 import { noPressure } from './no-pressure.js';

@@ -1,5 +1,5 @@
 import type { ChannelQuantity } from '../channel-quantities.js';
-import type { LogNotice } from '../log-analysis.js';
+import type { LogNotice } from '../log-notice.js';
 import type { LogChannel } from '../log-samples.js';
 import { baseConversion, type BaseConversion } from './base-unit.js';
 import { columnFacts, type ColumnFacts } from './column-facts.js';

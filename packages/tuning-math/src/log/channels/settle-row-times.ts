@@ -1,10 +1,10 @@
-import type { LogNotice } from '../log-analysis.js';
+import type { LogNotice } from '../log-notice.js';
 import { LogError } from '../log-error.js';
 import type { LogOptions } from '../log-options.js';
 import type { LogChannel } from '../log-samples.js';
 import { mendTime, type MendedTime } from '../reading/mend-time.js';
 import { parseCell } from '../reading/parse-cell.js';
-import type { ScannedLog } from './assemble-samples.js';
+import type { ScannedLog } from './scanned-log.js';
 import { columnFacts } from './column-facts.js';
 import { describeColumn } from './describe-column.js';
 import { settleTime } from './settle-time.js';

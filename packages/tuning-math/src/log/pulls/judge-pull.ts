@@ -1,5 +1,5 @@
 import { partOf } from '../filter/series.js';
-import type { LogNotice } from '../log-analysis.js';
+import type { LogNotice } from '../log-notice.js';
 import type { LogOptions } from '../log-options.js';
 import type { PullSettings } from '../pull-settings.js';
 import { findFlatTop } from './find-flat-top.js';

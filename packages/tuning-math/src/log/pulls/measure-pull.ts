@@ -1,5 +1,6 @@
 import { firstIndexFrom, type Series } from '../filter/series.js';
-import type { LogNotice, LogPull } from '../log-analysis.js';
+import type { LogPull } from '../log-analysis.js';
+import type { LogNotice } from '../log-notice.js';
 import type { LogOptions } from '../log-options.js';
 import type { LogSamples } from '../log-samples.js';
 import type { PullSettings } from '../pull-settings.js';

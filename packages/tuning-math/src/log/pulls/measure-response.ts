@@ -1,6 +1,6 @@
 import { localQuadratic } from '../filter/local-quadratic.js';
 import { partOf, valueAt, type Series } from '../filter/series.js';
-import type { LogNotice } from '../log-analysis.js';
+import type { LogNotice } from '../log-notice.js';
 import type { PullSettings } from '../pull-settings.js';
 import { firstReachS } from './first-reach.js';
 import { measureSettled, type SettledBoostMean } from './measure-settled.js';

@@ -1,5 +1,6 @@
 import { partOf } from '../filter/series.js';
-import type { LogNotice, LogPull } from '../log-analysis.js';
+import type { LogPull } from '../log-analysis.js';
+import type { LogNotice } from '../log-notice.js';
 import type { PullSettings } from '../pull-settings.js';
 import type { PullData } from './pull-data.js';
 
