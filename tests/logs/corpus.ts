@@ -394,6 +394,7 @@ const units: CorpusFile[] = [
   file('absolute-unknown-air.csv', table(usualWith({ 1: scaled('MAP (kPa)', 1, 1, AIR_KPA) })), {
     pulls: 1,
     peakKpa: 138 + AIR_KPA - 101.325,
+    reasons: ['peak-uncertain'],
     warnings: ['air-pressure-assumed'],
   }),
   file(
@@ -537,9 +538,19 @@ const samples: CorpusFile[] = [
   }),
   file('second-gear.csv', table(USUAL, { shape: { gearRpmPerKmh: 72 } }), {
     pulls: 1,
-    usable: false,
-    reasons: ['wrong-gear'],
+    usable: true,
+    reasons: ['gear-doubtful'],
   }),
+  file(
+    'second-gear-known-ratios.csv',
+    table(USUAL, { shape: { gearRpmPerKmh: 72 } }),
+    {
+      pulls: 1,
+      usable: false,
+      reasons: ['wrong-gear'],
+    },
+    { gearRatios: [3.4, 2, 1.35, 1], finalDriveRatio: 4.1, tyreRollingCircumferenceM: 1.9 },
+  ),
   file(
     'logged-gear.csv',
     table(

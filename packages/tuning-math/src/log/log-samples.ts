@@ -47,6 +47,8 @@ export interface LogSamples {
   /** Why unit or kind of the boost column is in doubt; null where it is not. */
   readonly boostDoubt: string | null;
   readonly boostSource: 'gauge-column' | 'absolute-column';
+  /** Standard uncertainty of all boost because the air pressure had to be assumed, kPa; 0 where it is known. */
+  readonly airUncertaintyKpa: number;
   /** Samples a second, from the median interval; null for fewer than two rows. */
   readonly sampleRateHz: number | null;
   readonly rowCount: number;

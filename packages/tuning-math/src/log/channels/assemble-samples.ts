@@ -40,6 +40,7 @@ export function assembleSamples(log: ScannedLog, options: LogOptions): LogSample
     columns,
     boostDoubt: boost.doubt,
     boostSource: boost.source,
+    airUncertaintyKpa: boost.airUncertaintyKpa,
     sampleRateHz: step > 0 ? 1 / step : null,
     rowCount: log.columns.rowCount,
     warnings: [...rowNotices(log.counts), ...times.notices, ...boost.notices, ...settled.flatMap(noticesOf)],

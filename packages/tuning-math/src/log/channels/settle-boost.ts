@@ -10,10 +10,14 @@ export interface SettledBoost {
   readonly source: 'gauge-column' | 'absolute-column';
   /** Why its unit or reference is in doubt; null where it is not. */
   readonly doubt: string | null;
+  /** Standard uncertainty that all of it shares because air pressure had to be assumed, kPa. */
+  readonly airUncertaintyKpa: number;
   readonly notices: readonly LogNotice[];
 }
 
 const STANDARD_ATMOSPHERE_KPA = 101.325;
+/** Weather and a few hundred metres of height: common practice, no source. */
+const ASSUMED_AIR_KPA = 3;
 const SOUND_AIR_KPA = { low: 55, high: 110 };
 
 /**
@@ -35,9 +39,15 @@ export function settleBoost(
   const notices = pressureNotices(column);
   const doubt = pressure?.doubt ?? null;
   if (pressure?.reference !== 'absolute')
-    return { values: column.values, source: 'gauge-column', doubt, notices };
+    return { values: column.values, source: 'gauge-column', doubt, airUncertaintyKpa: 0, notices };
   const values = column.values.map((valueKpa) => valueKpa - air.absKpa);
-  return { values, source: 'absolute-column', doubt, notices: [...notices, ...air.notices] };
+  return {
+    values,
+    source: 'absolute-column',
+    doubt,
+    airUncertaintyKpa: air.notices.length > 0 ? ASSUMED_AIR_KPA : 0,
+    notices: [...notices, ...air.notices],
+  };
 }
 
 function pressureNotices({ pressure, channel }: SettledColumn): LogNotice[] {

@@ -71,12 +71,13 @@ function judgeSlip({ slipPct }: JudgedPull, settings: PullSettings): LogNotice[]
 }
 
 function judgeGear({ gear }: JudgedPull, settings: PullSettings): LogNotice[] {
-  if (gear.gear === null || settings.trustedGears.includes(gear.gear)) return [];
-  const guess = gear.gearBasis === 'usual-gearing' ? ' (by usual gearing)' : '';
+  // A gear by usual gearing is a guess: it may warn, but it must not void a pull.
+  if (gear.gear === null || gear.gearBasis === 'usual-gearing' || settings.trustedGears.includes(gear.gear))
+    return [];
   return [
     {
       code: 'wrong-gear',
-      text: `pulled in gear ${gear.gear}${guess}; gears ${settings.trustedGears.join(' and ')} load the engine as a tuning pull needs`,
+      text: `pulled in gear ${gear.gear}; gears ${settings.trustedGears.join(' and ')} load the engine as a tuning pull needs`,
     },
   ];
 }

@@ -36,6 +36,7 @@ export function measurePeak(data: PullData): PeakMeasure {
     peakTimeS: Math.min(Math.max(fit.topS, data.span.startS), data.span.endS),
     rawPeakKpa: rawValues.reduce((highest, value) => Math.max(highest, value), -Infinity),
     uncertaintyKpa: Math.hypot(
+      data.airUncertaintyKpa,
       fit.noiseKpa,
       fit.spreadKpa / 2,
       resolutionOf(rawValues) / Math.sqrt(12),

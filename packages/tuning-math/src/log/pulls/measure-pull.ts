@@ -4,7 +4,7 @@ import type { LogNotice } from '../log-notice.js';
 import type { LogOptions } from '../log-options.js';
 import type { LogSamples } from '../log-samples.js';
 import type { PullSettings } from '../pull-settings.js';
-import { findGear } from './find-gear.js';
+import { findGear, type GearFinding } from './find-gear.js';
 import type { PullSpan } from './find-pulls.js';
 import { judgePull } from './judge-pull.js';
 import { measureGradient } from './measure-gradient.js';
@@ -73,7 +73,7 @@ export function measurePull(
       ...markers.notes,
       ...peakNote(peak),
       ...spikeNote(data),
-      ...gearNote(gear.gear),
+      ...gearNote(gear, settings),
     ],
   };
 }
@@ -119,8 +119,13 @@ function spikeNote(data: PullData): LogNotice[] {
     : [{ code: 'spikes-removed', text: `${spikeCount} single wild samples of boost were replaced` }];
 }
 
-function gearNote(gear: number | null): LogNotice[] {
-  return gear === null
-    ? [{ code: 'gear-unknown', text: 'the gear cannot be told: no gear or road speed that fits the car' }]
-    : [];
+function gearNote({ gear, gearBasis }: GearFinding, settings: PullSettings): LogNotice[] {
+  if (gear === null) {
+    return [
+      { code: 'gear-unknown', text: 'the gear cannot be told: no gear or road speed that fits the car' },
+    ];
+  }
+  if (gearBasis !== 'usual-gearing' || settings.trustedGears.includes(gear)) return [];
+  const text = `by usual gearing this looks like gear ${gear}: enter the car's ratios, and check that the gear was right`;
+  return [{ code: 'gear-doubtful', text }];
 }

@@ -43,7 +43,8 @@ export function measureResponse(
   const bandShare = settings.settledBandPct / 100;
   const bandKpa = (levelKpa: number): number => Math.max(bandShare * Math.abs(levelKpa), leastBandKpa);
   const settled = measureSettled(data.boost, peak.peakKpa, bandKpa);
-  const settledUncertaintyKpa = settled === null ? null : noiseKpa / Math.sqrt(settled.sampleCount);
+  const settledUncertaintyKpa =
+    settled === null ? null : Math.hypot(data.airUncertaintyKpa, noiseKpa / Math.sqrt(settled.sampleCount));
   const rise = settled === null ? null : riseOf(data, settled.settledKpa);
   const onset = onsetOf(data, settled, targetKpa);
   return {

@@ -16,6 +16,7 @@ export interface PullData {
   readonly engine: Series;
   readonly road: Series;
   readonly undriven: Series;
+  readonly airUncertaintyKpa: number;
   /** Usual ratio of driven to undriven wheel speed in this log; null where one of them is not logged. */
   readonly wheelRatio: number | null;
   readonly channel: (quantity: ChannelQuantity) => Series;
@@ -40,6 +41,7 @@ export function pullData(samples: LogSamples, span: PullSpan, settings: PullSett
     engine: channel('engine-speed'),
     road: channel('vehicle-speed'),
     undriven: channel('undriven-wheel-speed'),
+    airUncertaintyKpa: samples.airUncertaintyKpa,
     wheelRatio: usualWheelRatio(samples),
     channel,
   };
