@@ -11,7 +11,12 @@ interface ButtonProps extends ButtonHTMLAttributes<HTMLButtonElement> {
   readonly busy?: boolean;
 }
 
-const look = (kind: Kind, big: boolean) => `${styles.button} ${styles[kind]} ${big ? styles.big : ''}`;
+const kindLooks: Readonly<Record<Kind, string | undefined>> = {
+  act: styles.act,
+  plain: '',
+  quiet: styles.quiet,
+};
+const look = (kind: Kind, big: boolean) => `${styles.button} ${kindLooks[kind]} ${big ? styles.big : ''}`;
 
 /** A button; `act` is the one thing to do on a screen. */
 export function Button({ kind = 'plain', big = false, busy = false, className = '', ...rest }: ButtonProps) {

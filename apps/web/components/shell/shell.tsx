@@ -41,7 +41,7 @@ export function Shell({ children }: Readonly<{ children: ReactNode }>) {
         </nav>
         <span className={styles.phonePlaces}>
           <Menu
-            name="Places"
+            name="Go to"
             label={
               <>
                 Go to <span aria-hidden="true">▾</span>

@@ -64,7 +64,7 @@ export function CarPart({ draft, chosen, onChoose, lookalikes }: CarPartProps) {
                   <span className="small">({one.why})</span>
                 </span>
                 <Button
-                  aria-label={`Use ${one.plate} from the book`}
+                  aria-label={`Use this car: ${one.plate}`}
                   onClick={() =>
                     onChoose({ customer: { id: one.customerId, name: one.customerName }, car: one })
                   }

@@ -45,7 +45,7 @@ export function CustomerPart({ draft, chosen, onChoose, lookalikes }: CustomerPa
                   {one.phone === null ? '' : `, ${one.phone}`} <span className="small">({one.why})</span>
                 </span>
                 <Button
-                  aria-label={`Use ${one.name} from the book`}
+                  aria-label={`Use this customer: ${one.name}`}
                   onClick={() => onChoose({ ...chosen, customer: { id: one.id, name: one.name } })}
                 >
                   Use this customer

@@ -84,7 +84,7 @@ function MemberLine({ member }: Readonly<{ member: Member }>) {
           </select>
           <Button
             busy={change.isPending}
-            aria-label={`${member.active ? 'Close' : 'Open'} the account of ${member.name}`}
+            aria-label={`${member.active ? 'Close account' : 'Open account again'}: ${member.name}`}
             onClick={() => update({ active: !member.active })}
           >
             {member.active ? 'Close account' : 'Open account again'}
