@@ -73,7 +73,7 @@ export function recordDrive(seed: number): RecordedDrive {
     return random() < FAULT_SHARE ? drawOne(random, DRIVE_FAULTS) : null;
   });
   const pulls = wanted.map((fault) =>
-    pullWith(car, { ...base, startRpm: drawBetween(random, 1900, 2500) }, fault, random),
+    pullWith({ ...base, startRpm: drawBetween(random, 1900, 2500) }, fault, random),
   );
   const logger = drawLogger(rateHz, channelsOfStyle(style), random);
   const recorded = recordLog(car, pulls, { logger, style, idleS: 4 }, random);
@@ -123,12 +123,7 @@ function clipLevelKpa(
   return most * (1 - 0.3 * fault.severityRatio) - shift;
 }
 
-function pullWith(
-  car: PhysicalCar,
-  base: PullOptions,
-  fault: DriveFault | null,
-  random: Random,
-): PullOptions {
+function pullWith(base: PullOptions, fault: DriveFault | null, random: Random): PullOptions {
   if (fault === null) return base;
   if (fault === 'gear') return { ...base, gear: 2 };
   if (fault === 'short') return { ...base, endRpm: (base.startRpm ?? 2200) + drawBetween(random, 700, 1200) };

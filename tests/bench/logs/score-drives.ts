@@ -117,11 +117,13 @@ function scoreFigures(
   );
   if (rateHz < FAST_HZ) return;
   const settledText = `settled ${pull.settledKpa} for ${filtered.settledKpa.toFixed(2)}`;
-  tally.count(
-    'usable, 50 Hz and more: overshoot within 2 points',
-    within(pull.overshootPct, filtered.overshootPct, 2),
-    say(`${pull.overshootPct} for ${filtered.overshootPct.toFixed(2)}; ${settledText}`),
-  );
+  if (filtered.overshootPct !== null) {
+    tally.count(
+      'usable, 50 Hz and more: overshoot within 2 points',
+      within(pull.overshootPct, filtered.overshootPct, 2),
+      say(`${pull.overshootPct} for ${filtered.overshootPct.toFixed(2)}; ${settledText}`),
+    );
+  }
   if (filtered.riseTimeS === null) return;
   tally.count(
     'usable, 50 Hz and more: rise time within 10 %',

@@ -11,7 +11,7 @@ const started = performance.now();
 for (let count = fs.readSync(handle, bytes); count > 0; count = fs.readSync(handle, bytes)) {
   const text = decoder.decode(bytes.subarray(0, count), { stream: true });
   parser ??= initParser(inferSchema(text));
-  parser.chunk(text, parser.stringArrs, (row) => {
+  parser.chunk<string[]>(text, parser.stringArrs<string[]>, (row) => {
     cellCount += row.length;
   });
 }
