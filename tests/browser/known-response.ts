@@ -13,8 +13,9 @@ export function readingKpa(dutyPct: number, n: number): number {
 }
 
 /**
- * A log of one full-load pull at 50 Hz: cruise, throttle opened at 2 s, boost up along a half cosine to `peakKpa`
- * over 1.5 s, a plateau, throttle closed at 8 s. Its filtered peak is `peakKpa` by construction.
+ * A log of one full-load pull at 50 Hz: cruise, throttle opened at 2 s, boost up along a half cosine to `peakKpa` over
+ * 1.5 s, then evenly down by 12 % towards the rev limit, throttle closed at 8 s. A sound filter leaves the peak
+ * within one per cent.
  */
 export function logOfPull(peakKpa: number): string {
   const rows = ['Time (s),Engine speed (r/min),Throttle (%),Boost (kPa)'];
@@ -22,7 +23,8 @@ export function logOfPull(peakKpa: number): string {
     const t = n / 50;
     const isOpen = t >= 2 && t < 8;
     const rise = Math.min(1, Math.max(0, (t - 2) / 1.5));
-    const boost = isOpen ? peakKpa * 0.5 * (1 - Math.cos(Math.PI * rise)) : 0;
+    const taper = 1 - 0.12 * Math.max(0, (t - 3.5) / 4.5);
+    const boost = isOpen ? peakKpa * 0.5 * (1 - Math.cos(Math.PI * rise)) * taper : 0;
     const rpm = isOpen ? 2200 + 650 * (t - 2) : t < 2 ? 2200 : 2000;
     rows.push(`${t.toFixed(2)},${rpm.toFixed(0)},${isOpen ? 100 : 12},${boost.toFixed(2)}`);
   }

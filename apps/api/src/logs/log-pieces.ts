@@ -1,7 +1,7 @@
 import { DomainError } from '../plumbing/domain-error.js';
 
 /** Largest log that is taken in. */
-export const MOST_LOG_BYTES = 200 << 20;
+export const MOST_LOG_BYTES = 100 << 20;
 /** How much of a larger one is read to its end before the refusal, so that the sender gets to read it. */
 const MOST_SWALLOWED_BYTES = 5 * MOST_LOG_BYTES;
 

@@ -133,12 +133,12 @@ describe('POST /tuning-sessions/{id}/logs', () => {
     expect((await confirm(log.id)).json()).toMatchObject({ code: 'visit-closed' });
   });
 
-  it('refuses more than 200 MB over the wire, names the limit and keeps nothing', async () => {
+  it('refuses a log of 200 MB over the wire, names the limit and keeps nothing', async () => {
     await shop.app.listen({ port: 0, host: '127.0.0.1' });
-    const answer = await sendMany(201);
+    const answer = await sendMany(200);
     expect(answer.status).toBe(413);
     expect(answer.body).toMatchObject({ code: 'too-large', errors: [{ field: 'file' }] });
-    expect(answer.body.detail).toContain('200 MB');
+    expect(answer.body.detail).toContain('100 MB');
     expect(await filesKept()).toEqual([]);
   }, 60_000);
 });

@@ -1,0 +1,114 @@
+// npm run docs:pictures: pictures of the screens from a running demo, into docs/pictures.
+import fs from 'node:fs';
+import path from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { launchChromium } from './chromium.js';
+import { startProduct } from './product.js';
+
+const folder = path.resolve(import.meta.dirname, '../../docs/pictures');
+const sizes = {
+  phone: { width: 360, height: 780 },
+  tablet: { width: 1180, height: 820 },
+  desktop: { width: 1440, height: 900 },
+} as const;
+type Size = keyof typeof sizes;
+
+interface Shot {
+  readonly name: string;
+  readonly path: string;
+  readonly sizes: readonly Size[];
+}
+
+interface Look {
+  readonly size: Size;
+  readonly scheme: 'light' | 'dark';
+}
+
+async function signIn(page: Page): Promise<void> {
+  await page.goto('/sign-in');
+  await page.getByLabel('Email').fill('owner@pullbook.example');
+  await page.getByLabel('Password').fill('practice-only');
+  await page.getByRole('button', { name: 'Sign in', exact: true }).click();
+  await page.waitForURL('**/board');
+}
+
+interface Card {
+  readonly visitId: string;
+  readonly carId: string;
+  readonly status: string;
+}
+
+/** The screens worth a picture, with the demo's own records in their addresses. */
+async function chooseShots(page: Page): Promise<Shot[]> {
+  const board = await page.request.get('/api/v1/board?collected=true');
+  const { cards } = (await board.json()) as { cards: Card[] };
+  const cardWhere = (test: RegExp): Card => {
+    const card = cards.find(({ status }) => test.test(status));
+    if (!card) throw new Error(`no card of the demo says ${test}`);
+    return card;
+  };
+  const driven = cardWhere(/^next pull/i);
+  const stopped = cardWhere(/stop/i);
+  const ready = cardWhere(/report/i);
+  const all: readonly Size[] = ['phone', 'tablet', 'desktop'];
+  return [
+    { name: 'board', path: '/board', sizes: all },
+    { name: 'intake', path: '/intake', sizes: all },
+    { name: 'visit', path: `/visits/${driven.visitId}`, sizes: all },
+    { name: 'visit-stopped', path: `/visits/${stopped.visitId}`, sizes: ['tablet'] },
+    { name: 'sign-off', path: `/visits/${ready.visitId}/sign-off`, sizes: ['phone', 'tablet'] },
+    { name: 'car', path: `/cars/${driven.carId}`, sizes: ['phone', 'desktop'] },
+    { name: 'controllers', path: '/controllers', sizes: ['desktop'] },
+    { name: 'workshop', path: '/workshop', sizes: ['desktop'] },
+    { name: 'report', path: await reportPath(page, ready.visitId), sizes: ['phone', 'desktop'] },
+  ];
+}
+
+async function reportPath(page: Page, visitId: string): Promise<string> {
+  const made = await page.request.post(`/api/v1/visits/${visitId}/report`, {
+    headers: { 'content-type': 'application/json' },
+    data: {},
+  });
+  if (!made.ok()) throw new Error(`no report link: ${made.status()} ${await made.text()}`);
+  return ((await made.json()) as { url: string }).url;
+}
+
+async function take(browser: Browser, origin: string, look: Look, shots: readonly Shot[]): Promise<void> {
+  const context = await browser.newContext({
+    baseURL: origin,
+    viewport: sizes[look.size],
+    colorScheme: look.scheme,
+  });
+  const page = await context.newPage();
+  await signIn(page);
+  for (const shot of shots.filter((one) => one.sizes.includes(look.size))) {
+    await page.goto(shot.path);
+    await page.waitForLoadState('load');
+    await page
+      .locator('[aria-busy="true"]')
+      .first()
+      .waitFor({ state: 'detached' })
+      .catch(() => undefined);
+    await page.waitForTimeout(1500);
+    await page.screenshot({ path: path.join(folder, `${shot.name}-${look.size}-${look.scheme}.png`) });
+  }
+  await context.close();
+}
+
+const product = await startProduct('demo');
+const browser = await launchChromium();
+try {
+  fs.mkdirSync(folder, { recursive: true });
+  const first = await browser.newContext({ baseURL: product.origin });
+  const page = await first.newPage();
+  await signIn(page);
+  const shots = await chooseShots(page);
+  for (const size of Object.keys(sizes) as Size[]) {
+    for (const scheme of ['light', 'dark'] as const) {
+      await take(browser, product.origin, { size, scheme }, shots);
+    }
+  }
+} finally {
+  await browser.close();
+  await product.stop();
+}
