@@ -1,4 +1,5 @@
 import type { Reason } from '@pullbook/contracts';
+import { formatPressure } from '@pullbook/tuning-math';
 
 /** What a driven pull is held against. */
 export interface PullBounds {
@@ -20,7 +21,7 @@ export function pullWarnings(pull: { dutyPct: number; peakKpa: number }, bounds:
   const { ceilingKpa, stepLimit, highestDutyPct } = bounds;
   const warnings: Reason[] = [];
   if (pull.peakKpa > ceilingKpa) {
-    const text = `The peak (${pull.peakKpa} kPa) passed the ceiling (${ceilingKpa} kPa). Stop, find out why, and do not raise duty.`;
+    const text = `The peak (${formatPressure(pull.peakKpa, 'kPa', { fractionDigits: 1 })}) passed the ceiling (${formatPressure(ceilingKpa, 'kPa', { fractionDigits: 1 })}). Stop, find out why, and do not raise duty.`;
     warnings.push({ code: 'past-ceiling', text });
   }
   const step = pull.dutyPct - highestDutyPct;

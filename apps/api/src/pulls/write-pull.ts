@@ -1,4 +1,5 @@
 import type { Pull, Reason } from '@pullbook/contracts';
+import { formatPressure } from '@pullbook/tuning-math';
 import type { WorkshopTransaction } from '@pullbook/database';
 import type { Actor } from '../plumbing/actor.js';
 import { recordEvent } from '../plumbing/record-event.js';
@@ -58,7 +59,7 @@ export async function writePull(
     action: 'pull-recorded',
     noun: 'pull',
     recordId: row.id,
-    summary: `pull ${row.number} of ${goal.preset.values.name}: duty ${row.dutyPct} %, peak ${row.peakKpa} kPa`,
+    summary: `pull ${row.number} of ${goal.preset.values.name}: duty ${row.dutyPct} %, peak ${formatPressure(row.peakKpa, 'kPa', { fractionDigits: 1 })}`,
     detail: { ...key, number: row.number, dutyPct: row.dutyPct, peakKpa: row.peakKpa, source: row.source },
   });
   return presentPull(row);
