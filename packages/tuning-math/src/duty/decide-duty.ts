@@ -7,7 +7,7 @@ import { predictPeak } from './predict-peak.js';
 import { findStalemate, findStop } from './find-stop.js';
 
 /** Confidence that an accept asks for: the mean is inside the tolerance. */
-export const ACCEPT_CONFIDENCE = 0.93;
+export const ACCEPT_CONFIDENCE = 0.955;
 /** The last reading is in doubt below this chance of a reading as low (or as high). */
 const DOUBT_CHANCE = 0.02;
 /** ... or when it is more likely than this to be a false pull. */
