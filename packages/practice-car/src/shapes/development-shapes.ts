@@ -78,15 +78,14 @@ function pole(random: Random, steepness: number): (duty: number) => number {
   return (duty) => 1 / (1 - Math.min((duty / end) ** order, 0.8));
 }
 
-/** Rises of unequal size every ten points of duty, joined smoothly. */
+/** Straight pieces of ten points of duty whose slopes differ by up to eight times. */
 function wavy(random: Random, steepness: number): (duty: number) => number {
   const first = drawBetween(random, 0, 30);
-  const rises = Array.from({ length: 12 }, () => steepness * 0.22 * -Math.log(1 - 0.98 * random()));
+  const rises = Array.from({ length: 12 }, () => steepness * 0.06 * 8 ** random());
   return (duty) => {
     const position = Math.max(duty - first, 0) / 10;
     const whole = Math.floor(position);
-    const part = position - whole;
     const passed = rises.slice(0, whole).reduce((sum, rise) => sum + rise, 0);
-    return 1 + passed + (rises[whole] ?? 0) * part * part * (3 - 2 * part);
+    return 1 + passed + (rises[whole] ?? 0) * (position - whole);
   };
 }

@@ -120,6 +120,19 @@ describe('adviseDuty says what to do and why', () => {
     expect(codeOf({ ...sound, pulls: history })).toBe('response-lost');
   });
 
+  test('a lost response stays one when somebody pulls on', () => {
+    const lost: [number, number][] = [
+      [10, 70.4],
+      [18, 72.2],
+      [26, 76.8],
+      [34, 69.6],
+      [42, 70.7],
+    ];
+    const asked = { ...sound, goal: { targetKpa: 116, toleranceKpa: 3, ceilingKpa: 128 }, baseKpa: 70 };
+    expect(codeOf({ ...asked, pulls: pulls(...lost) })).toBe('response-lost');
+    expect(codeOf({ ...asked, pulls: pulls(...lost, [50, 70.2]) })).toBe('response-lost');
+  });
+
   test('a car that stays flat to full duty cannot reach the target', () => {
     const history = pulls(...Array.from({ length: 10 }, (_, i): [number, number] => [10 * (i + 1), 57 + i]));
     expect(codeOf({ ...sound, pulls: history })).toBe('target-out-of-reach');

@@ -5,7 +5,7 @@ import type { ScaledPulls } from './scaled-pulls.js';
 import { LEAST_SPAN, likeliestFloor, tabulatedRise } from './tabulated-rise.js';
 
 /** Reading error of the first, coarse look: wider than the real one, so that no good curve is lost. */
-const COARSE_SCATTER = 0.022;
+const COARSE_SCATTER = 0.03;
 /** Duty error of the first look, %. */
 const COARSE_SHIFT = 1;
 

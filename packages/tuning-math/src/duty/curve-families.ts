@@ -17,12 +17,13 @@ export interface CurveFamily {
  * actuator)) and widened; common practice, no source.
  */
 export const CURVE_FAMILIES: readonly CurveFamily[] = [
-  { name: 'force balance', dimensions: 4, share: 0.22, draw: forceBalance },
-  { name: 'sigmoid', dimensions: 3, share: 0.16, draw: sigmoid },
-  { name: 'soft knee', dimensions: 4, share: 0.16, draw: softKnee },
-  { name: 'levelling off', dimensions: 3, share: 0.1, draw: levellingOff },
-  { name: 'power', dimensions: 3, share: 0.12, draw: power },
-  { name: 'segments', dimensions: 9, share: 0.24, draw: segments },
+  { name: 'force balance', dimensions: 4, share: 0.18, draw: forceBalance },
+  { name: 'sigmoid', dimensions: 3, share: 0.14, draw: sigmoid },
+  { name: 'soft knee', dimensions: 4, share: 0.14, draw: softKnee },
+  { name: 'levelling off', dimensions: 3, share: 0.09, draw: levellingOff },
+  { name: 'power', dimensions: 3, share: 0.1, draw: power },
+  { name: 'segments', dimensions: 9, share: 0.17, draw: segments },
+  { name: 'two in one', dimensions: 8, share: 0.18, draw: twoInOne },
 ];
 
 const between = (low: number, high: number, share: number): number => low + (high - low) * share;
@@ -101,4 +102,13 @@ function segments(point: readonly number[]): RawRise {
     });
     return rise;
   };
+}
+
+/** A gentle rise and, somewhere on it, a second and steeper one: nothing below warns of it. */
+function twoInOne(point: readonly number[]): RawRise {
+  const gentle = (point[0] ?? 0) < 0.5 ? power(point.slice(1, 4)) : forceBalance(point.slice(1, 5));
+  const steep = sigmoid([point[5] ?? 0, 0.5 * (point[6] ?? 0), 0.5]);
+  const most = gentle(100) - gentle(0);
+  const share = logBetween(0.15, 3, point[7] ?? 0);
+  return (duty) => gentle(duty) + share * most * steep(duty);
 }

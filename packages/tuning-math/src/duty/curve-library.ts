@@ -5,7 +5,7 @@ import { lowDiscrepancyPoint } from './low-discrepancy.js';
 export const TABLE_POINTS = 101;
 
 /** Curves in the whole library. */
-const CURVE_COUNT = 12_000;
+const CURVE_COUNT = 9_000;
 /** The target may lie this far past full duty: cars that cannot reach it. */
 const LAST_CROSSING = 116;
 const FIRST_CROSSING = 2;
@@ -21,7 +21,7 @@ export interface CurveLibrary {
 
 let library: CurveLibrary | undefined;
 
-/** The possible responses, built once at the first call (about 5 MB, some 0.1 s) and kept. */
+/** The possible responses, built once at the first call (under 4 MB, some 0.1 s) and kept. */
 export function curveLibrary(): CurveLibrary {
   library ??= buildLibrary();
   return library;

@@ -7,11 +7,18 @@ import { predictPeak } from './predict-peak.js';
 import { findStalemate, findStop } from './find-stop.js';
 
 /** Confidence that an accept asks for: the mean is inside the tolerance. */
-export const ACCEPT_CONFIDENCE = 0.955;
+export const ACCEPT_CONFIDENCE = 0.95;
 /** The last reading is in doubt below this chance of a reading as low (or as high). */
-const DOUBT_CHANCE = 0.02;
+const DOUBT_CHANCE = 0.003;
 /** ... or when it is more likely than this to be a false pull. */
-const DOUBT_FALSE = 0.4;
+const DOUBT_FALSE = 0.5;
+/**
+ * Share of the risk limit that a pull may use up. A tuning takes several pulls near the ceiling, so that a pull
+ * on the way may use less than one that is likely to end it (chance inside the tolerance from `NEAR_END` on).
+ */
+const RISK_SHARE_ON_THE_WAY = 0.3;
+const RISK_SHARE_AT_THE_END = 0.85;
+const NEAR_END = 0.6;
 
 /** What was decided and why, before it is put into words. */
 export interface DutyDecision {
@@ -37,7 +44,7 @@ export function decideDuty(situation: DutySituation): DutyDecision {
 
 /** Most trusted pulled duty whose mean is inside the tolerance with the asked confidence; null if there is none. */
 function acceptable(situation: DutySituation, signs: FaultSigns): number | null {
-  if (signs.chanceAsLow < DOUBT_CHANCE / 4 || signs.chanceAsHigh < DOUBT_CHANCE / 4) return null;
+  if (signs.chanceAsLow < DOUBT_CHANCE || signs.chanceAsHigh < DOUBT_CHANCE) return null;
   let best: number | null = null;
   let bestChance = ACCEPT_CONFIDENCE;
   for (const duty of pulledDuties(situation)) {
@@ -95,14 +102,22 @@ function highestPulled({ request }: DutySituation): number {
   return request.pulls.reduce((highest, { duty }) => Math.max(highest, duty), request.controller.dutyMin);
 }
 
-/** Highest setting up to `cap` whose predicted chance of passing the ceiling keeps to the risk limit. */
+/** Highest setting up to `cap` whose chance of passing the ceiling is low; the lowest setting if only it is allowed. */
 function highestSafe(situation: DutySituation, cap: number): number | null {
-  for (let index = situation.grid.length - 1; index >= 0; index -= 1) {
-    const duty = situation.grid[index] ?? 0;
+  const { grid, riskLimit } = situation;
+  for (let index = grid.length - 1; index >= 0; index -= 1) {
+    const duty = grid[index] as number;
     if (duty > cap + 1e-9) continue;
-    if (chanceOverCeiling(situation, duty) <= situation.riskLimit) return duty;
+    if (chanceOverCeiling(situation, duty) <= riskShareAt(situation, duty) * riskLimit) return duty;
   }
-  return null;
+  const lowest = grid[0] as number;
+  return chanceOverCeiling(situation, lowest) <= riskLimit ? lowest : null;
+}
+
+function riskShareAt({ thin, levels }: DutySituation, duty: number): number {
+  const inside = chanceInside(predictPeak(thin, duty), levels);
+  const end = Math.min(inside / NEAR_END, 1);
+  return RISK_SHARE_ON_THE_WAY + (RISK_SHARE_AT_THE_END - RISK_SHARE_ON_THE_WAY) * end;
 }
 
 interface Choice {

@@ -8,7 +8,7 @@ import { scalePulls, type ScaledPulls } from './scaled-pulls.js';
 import { thinPosterior } from './thin-posterior.js';
 
 /** Explanations kept for sums over the whole duty range. */
-const THIN_COUNT = 250;
+const THIN_COUNT = 200;
 
 /** A request, what its pulls say, and the questions that the decision asks of both. */
 export interface DutySituation {

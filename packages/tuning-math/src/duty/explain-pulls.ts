@@ -9,7 +9,7 @@ import type { ScaledPulls } from './scaled-pulls.js';
 /** Explanations lighter than the heaviest by more than this are not collected: e^-9. */
 const DROPPED_BELOW_LOG = 9;
 /** Explanations kept; beyond that they are resampled in proportion to their weight. */
-const MOST_EXPLANATIONS = 1000;
+const MOST_EXPLANATIONS = 800;
 /** A false pull that makes an explanation this much less likely than without (log) is not worth the telling. */
 const LEAST_FALSE_GAIN = -4;
 

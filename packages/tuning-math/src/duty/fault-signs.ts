@@ -1,11 +1,13 @@
-import { chancePeakAbove, predictPeak } from './predict-peak.js';
+import { chancePeakAbove, predictPeak, type PeakMixture } from './predict-peak.js';
 import { responsePosterior } from './response-posterior.js';
 import { scalePulls, type ScaledPulls } from './scaled-pulls.js';
 import { drawParticles, type Particles } from './draw-particles.js';
 import type { DutySituation } from './duty-situation.js';
 
 /** Curves drawn for this look. */
-const SIGN_PARTICLES = 300;
+const SIGN_PARTICLES = 250;
+/** Half the width over which a density is taken, log. */
+const DENSITY_STEP = 0.01;
 
 /** How surprising the last pulls are to what the pulls before them say. */
 export interface FaultSigns {
@@ -13,26 +15,34 @@ export interface FaultSigns {
   readonly chanceAsHigh: number;
   /** Chance of a peak at most as high as the last one. */
   readonly chanceAsLow: number;
+  /** Density of the last reading, per unit of log peak. */
+  readonly density: number;
   /** The larger of the last two pulls' chances, both judged by the pulls before the two; 1 where there are too few. */
   readonly bothAsLow: number;
   readonly bothAsHigh: number;
 }
 
-const NO_SIGNS: FaultSigns = { chanceAsHigh: 1, chanceAsLow: 1, bothAsLow: 1, bothAsHigh: 1 };
+const NO_SIGNS: FaultSigns = {
+  chanceAsHigh: 1,
+  chanceAsLow: 1,
+  density: Infinity,
+  bothAsLow: 1,
+  bothAsHigh: 1,
+};
 
 /** Judges the last two pulls by the pulls before them. Costs one more draw of curves and two small posteriors. */
 export function faultSigns(situation: DutySituation): FaultSigns {
   const { count } = situation.pulls;
   if (count === 0) return NO_SIGNS;
   const particles = drawParticles(pullsBefore(situation, Math.min(2, count)), { count: SIGN_PARTICLES });
-  const chanceAsHigh = chancesAbove(situation, particles, 1)[0] as number;
-  if (count < 3) return { ...NO_SIGNS, chanceAsHigh, chanceAsLow: 1 - chanceAsHigh };
-  const pair = chancesAbove(situation, particles, 2);
+  const [last = NO_LOOK] = looksAt(situation, particles, 1);
+  const single = { chanceAsHigh: last.above, chanceAsLow: 1 - last.above, density: last.density };
+  if (count < 3) return { ...NO_SIGNS, ...single };
+  const pair = looksAt(situation, particles, 2);
   return {
-    chanceAsHigh,
-    chanceAsLow: 1 - chanceAsHigh,
-    bothAsLow: Math.max(...pair.map((chance) => 1 - chance)),
-    bothAsHigh: Math.max(...pair),
+    ...single,
+    bothAsLow: Math.max(...pair.map(({ above }) => 1 - above)),
+    bothAsHigh: Math.max(...pair.map(({ above }) => above)),
   };
 }
 
@@ -40,12 +50,29 @@ function pullsBefore({ request }: DutySituation, held: number): ScaledPulls {
   return scalePulls(request.pulls.slice(0, -held), request);
 }
 
+interface Look {
+  readonly above: number;
+  readonly density: number;
+}
+
+const NO_LOOK: Look = { above: 1, density: Infinity };
+
 /** For each of the last `held` pulls, the chance of a peak at least as high, by the pulls before them. */
-function chancesAbove(situation: DutySituation, particles: Particles, held: number): number[] {
+function looksAt(situation: DutySituation, particles: Particles, held: number): Look[] {
   const { pulls } = situation;
   const posterior = responsePosterior(pullsBefore(situation, held), particles);
   return Array.from({ length: held }, (_, index) => {
     const j = pulls.count - held + index;
-    return chancePeakAbove(predictPeak(posterior, pulls.duties[j] as number), pulls.logs[j] as number);
+    const mixture = predictPeak(posterior, pulls.duties[j] as number);
+    const reading = pulls.logs[j] as number;
+    return { above: chancePeakAbove(mixture, reading), density: peakDensity(mixture, reading) };
   });
+}
+
+/** Density of a reading per unit of log peak, from the chance of falling within 1 % of it. */
+function peakDensity(mixture: PeakMixture, reading: number): number {
+  return (
+    (chancePeakAbove(mixture, reading - DENSITY_STEP) - chancePeakAbove(mixture, reading + DENSITY_STEP)) /
+    (2 * DENSITY_STEP)
+  );
 }

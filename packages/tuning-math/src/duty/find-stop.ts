@@ -2,21 +2,35 @@ import type { DutyReasonCode } from './duty-advice-types.js';
 import { sameDuty } from './duty-grid.js';
 import type { DutySituation } from './duty-situation.js';
 import type { FaultSigns } from './fault-signs.js';
+import type { ScaledPulls } from './scaled-pulls.js';
 import { chanceMeanBelow, predictPeak } from './predict-peak.js';
 
-/** A peak past the ceiling is a soaring one if the pulls before gave it less than this chance. */
-const SOARED_CHANCE = 0.004;
-/** A peak below the ceiling must be this unlikely, twice running. */
+/**
+ * A peak past the ceiling is a soaring one if it was less dense (per unit of log peak) than peaks that a hose
+ * coming off would make: about 1 pull in 100 meets a fault, whose peaks spread over more than one unit.
+ */
+const SOARED_DENSITY = 0.012;
+/** On new ground (a duty higher than any before) the response may just be steep: less dense still. */
+const SOARED_NEW_GROUND_DENSITY = 0.003;
+/** Far past the ceiling (this many times it) a peak need only be this unlikely. */
+const FAR_PAST = Math.log(1.12);
+const SOARED_FAR_CHANCE = 0.004;
+/** Without a new duty, two peaks running must each be this unlikely. */
 const SOARED_TWICE_CHANCE = 0.0005;
-/** Two pulls running, both this unlikely to be so low, are a lost response. */
+/** Two pulls running, both this unlikely to be so low, are a lost response: in general, and below an earlier peak. */
 const LOST_CHANCE = 0.004;
+const LOST_BELOW_EARLIER_CHANCE = 0.008;
+/** A reading is below an earlier one, at no more duty, if it is lower by this, log. */
+const BELOW_EARLIER = 0.03;
+/** ... and this much below it whatever else is expected. */
+const FAR_BELOW_EARLIER = 0.08;
 /** Confidence that the target cannot be reached: before and after the end of the range was pulled. */
 const OUT_OF_REACH_BEFORE = 0.998;
 const OUT_OF_REACH_AT_END = 0.97;
 /** Confidence that even the lowest duty makes too much. */
 const FLOOR_OVER = 0.98;
 /** Pulls at one duty without an accept after which more of them will not help. */
-const MOST_AT_ONE_DUTY = 14;
+const MOST_AT_ONE_DUTY = 20;
 const MOST_PULLS_WITHOUT_ACCEPT = 45;
 
 /** Why to stop at once; null if there is no reason to. */
@@ -25,21 +39,58 @@ export function findStop(situation: DutySituation, signs: FaultSigns): DutyReaso
   return findFault(situation, signs) ?? findLimit(situation);
 }
 
-function findFault({ pulls, levels }: DutySituation, signs: FaultSigns): DutyReasonCode | null {
-  const over = Array.from(pulls.logs, (log) => log > levels.ceiling);
-  const lastOver = over[over.length - 1] === true;
-  if (lastOver && pulls.count > 1 && signs.chanceAsHigh < SOARED_CHANCE) return 'peak-soared';
-  if (signs.bothAsHigh < SOARED_TWICE_CHANCE) return 'peak-soared';
-  if (lastOver && over.filter(Boolean).length >= 3) return 'ceiling-passed-again';
-  if (signs.bothAsLow < LOST_CHANCE) return 'response-lost';
-  return null;
+function findFault(situation: DutySituation, signs: FaultSigns): DutyReasonCode | null {
+  const { pulls, levels } = situation;
+  const last = (pulls.logs[pulls.count - 1] as number) - levels.ceiling;
+  if (pulls.count > 1 && hasSoared(last, signs, isNewGround(pulls, 1))) return 'peak-soared';
+  if (signs.bothAsHigh < SOARED_TWICE_CHANCE && !isNewGround(pulls, 2)) return 'peak-soared';
+  if (last > 0 && pulls.logs.filter((log) => log > levels.ceiling).length >= 3) return 'ceiling-passed-again';
+  return findLost(situation, signs);
 }
 
-function findLimit({ posterior, request, levels, pulls }: DutySituation): DutyReasonCode | null {
+function findLost(situation: DutySituation, { bothAsLow }: FaultSigns): DutyReasonCode | null {
+  // Far below stays a stop also after further pulls, which would else teach the posterior that low is usual.
+  if (areBelowEarlier(situation.pulls, FAR_BELOW_EARLIER)) return 'response-lost';
+  const fell = areBelowEarlier(situation.pulls, BELOW_EARLIER);
+  if (bothAsLow >= (fell ? LOST_BELOW_EARLIER_CHANCE : LOST_CHANCE)) return null;
+  // Flat all the way up the range, and never lower than before: nothing came off, there was never more to come.
+  return !fell && endIsPulled(situation) ? findLimit(situation) : 'response-lost';
+}
+
+function hasSoared(pastCeiling: number, { chanceAsHigh, density }: FaultSigns, newGround: boolean): boolean {
+  if (pastCeiling <= 0 || chanceAsHigh > 0.5) return false;
+  if (density < (newGround ? SOARED_NEW_GROUND_DENSITY : SOARED_DENSITY)) return true;
+  return pastCeiling > FAR_PAST && chanceAsHigh < SOARED_FAR_CHANCE;
+}
+
+/** Whether one of the last `recent` pulls was at a higher duty than any before them. */
+function isNewGround({ duties, count }: ScaledPulls, recent: number): boolean {
+  const before = duties.subarray(0, count - recent);
+  return duties.subarray(count - recent).some((duty) => before.every((earlier) => earlier < duty));
+}
+
+/** Whether both of the last two pulls made less, by so much in log, than some earlier pull at no more duty. */
+function areBelowEarlier({ duties, logs, count }: ScaledPulls, byLog: number): boolean {
+  if (count < 3) return false;
+  return [count - 2, count - 1].every((pull) =>
+    logs
+      .subarray(0, count - 2)
+      .some(
+        (log, j) => (duties[j] as number) <= (duties[pull] as number) && (logs[pull] as number) < log - byLog,
+      ),
+  );
+}
+
+function endIsPulled({ pulls, request }: DutySituation): boolean {
+  return pulls.duties.some((duty) => sameDuty(duty, request.controller.dutyMax));
+}
+
+function findLimit(situation: DutySituation): DutyReasonCode | null {
+  const { posterior, request, levels } = situation;
   const { dutyMin, dutyMax } = request.controller;
   const shortAtEnd = chanceMeanBelow(predictPeak(posterior, dutyMax), levels.low);
-  const endPulled = pulls.duties.some((duty) => sameDuty(duty, dutyMax));
-  if (shortAtEnd > (endPulled ? OUT_OF_REACH_AT_END : OUT_OF_REACH_BEFORE)) return 'target-out-of-reach';
+  if (shortAtEnd > (endIsPulled(situation) ? OUT_OF_REACH_AT_END : OUT_OF_REACH_BEFORE))
+    return 'target-out-of-reach';
   const overAtStart = 1 - chanceMeanBelow(predictPeak(posterior, dutyMin), levels.high);
   return overAtStart > FLOOR_OVER ? 'floor-over-target' : null;
 }

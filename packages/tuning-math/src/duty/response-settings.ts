@@ -8,12 +8,12 @@ export const SCATTERS: readonly number[] = [0.004, 0.007, 0.011, 0.016, 0.023, 0
 export const SCATTER_SHARES: readonly number[] = [0.1, 0.18, 0.25, 0.25, 0.15, 0.07];
 
 /** Departure of the whole level from a tabulated curve, log. */
-export const LEVEL_DEPARTURE = 0.015;
+export const LEVEL_DEPARTURE = 0.01;
 /** Departure that changes slowly over duty, log, and the duty over which it changes, %. */
-export const LOCAL_DEPARTURE = 0.02;
+export const LOCAL_DEPARTURE = 0.015;
 export const LOCAL_LENGTH = 9;
 /** Shift of a fully heat-soaked car's peak, log, up or down. */
-export const SOAK_SHIFT = 0.018;
+export const SOAK_SHIFT = 0.015;
 
 /** A pull can be a false one: how often, and how far its reading then strays, log. */
 export const FALSE_LOW_SHARE = 0.03;
@@ -36,4 +36,4 @@ export const CREEP_LIFT = 0.08;
 export const CREEP_SPREAD = 0.13;
 
 /** Curves drawn from the library for one decision. */
-export const PARTICLE_COUNT = 800;
+export const PARTICLE_COUNT = 700;
