@@ -28,7 +28,6 @@ const FALSE_CHANCE = 0.5;
  *   response over the whole range, and for an accept the positions of the pulls that prove it
  * @throws {NotFiniteError} a number that is NaN or infinite, named by its path, as in `pulls[2].peakKpa`
  * @throws {OutOfRangeError} a duty outside the controller's range, a ceiling not above the target, and the like
- * @throws {TooFewPointsError} an earlier car without pulls
  * Cost: some milliseconds with 20 pulls; the first call builds a table of possible responses (about 0.1 s).
  * Source: common practice for the rules of step and ceiling, no source; Bayesian model averaging for the
  * response (see `responsePosterior`). Measured in docs/bench/advice.md.
@@ -54,12 +53,11 @@ export function adviseDuty(request: DutyAdviceRequest): DutyAdvice {
     action: decision.action,
     duty: decision.duty,
     prediction,
-    reasons: dutyReasons({ situation, decision, prediction, inside, provedBy, earlierShare: null }),
+    reasons: dutyReasons({ situation, decision, prediction, inside, provedBy }),
     curve: predictedCurve(situation),
     provedBy,
     probabilityInsideTolerance: inside,
     scatterPct: 100 * situation.posterior.scatter,
-    earlierCars: null,
   };
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { NotFiniteError, OutOfRangeError, TooFewPointsError, type ArgumentError } from '../errors.js';
+import { NotFiniteError, OutOfRangeError, type ArgumentError } from '../errors.js';
 import { adviseDuty } from './advise-duty.js';
 import type { DutyAdviceRequest } from './duty-advice-types.js';
 
@@ -57,17 +57,6 @@ const refused: [string, DutyAdviceRequest, new (...args: never[]) => ArgumentErr
   [
     'pulls',
     { ...sound, pulls: Array.from({ length: 201 }, () => ({ duty: 20, peakKpa: 60 })) },
-    OutOfRangeError,
-  ],
-  ['earlierCars[0].pulls', { ...sound, earlierCars: [{ pulls: [] }] }, TooFewPointsError],
-  [
-    'earlierCars[0].pulls[0].peakKpa',
-    { ...sound, earlierCars: [{ pulls: [{ duty: 10, peakKpa: NaN }] }] },
-    NotFiniteError,
-  ],
-  [
-    'earlierCars',
-    { ...sound, earlierCars: Array.from({ length: 51 }, () => ({ pulls: sound.pulls })) },
     OutOfRangeError,
   ],
 ];

@@ -1,11 +1,5 @@
-import { NotFiniteError, OutOfRangeError, TooFewPointsError } from '../errors.js';
-import type {
-  BoostGoal,
-  DutyAdviceRequest,
-  DutyController,
-  DutyPull,
-  EarlierCar,
-} from './duty-advice-types.js';
+import { NotFiniteError, OutOfRangeError } from '../errors.js';
+import type { BoostGoal, DutyAdviceRequest, DutyController, DutyPull } from './duty-advice-types.js';
 
 /** Step limit where the request names none, % duty; common practice, no source. */
 export const DEFAULT_STEP_LIMIT = 10;
@@ -14,8 +8,6 @@ export const DEFAULT_RISK_LIMIT = 0.02;
 
 /** Most pulls that one request may hold; the cost grows with their square. */
 export const MOST_PULLS = 200;
-/** Most earlier cars that one request may hold. */
-export const MOST_EARLIER_CARS = 50;
 /** Most settings on a controller's grid: 0 to 100 % in steps of 0.05. */
 export const MOST_SETTINGS = 2001;
 
@@ -33,7 +25,6 @@ interface Claim {
  *
  * @throws {NotFiniteError} where a number is NaN or infinite
  * @throws {OutOfRangeError} where a number is outside what is allowed; the argument is named by its path, as in `pulls[2].duty`
- * @throws {TooFewPointsError} where an earlier car has no pull
  */
 export function checkDutyRequest(request: DutyAdviceRequest): void {
   checkController(request.controller);
@@ -41,9 +32,6 @@ export function checkDutyRequest(request: DutyAdviceRequest): void {
   checkLimits(request);
   checkCount('pulls', request.pulls.length, MOST_PULLS);
   request.pulls.forEach((pull, index) => checkPull(pull, `pulls[${index}]`, request.controller));
-  const earlierCars = request.earlierCars ?? [];
-  checkCount('earlierCars', earlierCars.length, MOST_EARLIER_CARS);
-  earlierCars.forEach((car, index) => checkEarlierCar(car, `earlierCars[${index}]`));
 }
 
 function checkController({ dutyMin, dutyMax, dutyStep }: DutyController): void {
@@ -97,20 +85,6 @@ function checkLimits({ stepLimit, riskLimit, baseKpa, controller }: DutyAdviceRe
   if (baseKpa !== undefined && baseKpa !== null) {
     requireThat(baseKpa > 0, { argument: 'baseKpa', value: baseKpa, allowed: 'above 0, or null if unknown' });
   }
-}
-
-function checkEarlierCar(car: EarlierCar, path: string): void {
-  if (car.pulls.length === 0) {
-    throw new TooFewPointsError(FUNCTION_NAME, {
-      argument: `${path}.pulls`,
-      value: 0,
-      allowed: 'to hold at least one pull',
-    });
-  }
-  checkCount(`${path}.pulls`, car.pulls.length, MOST_PULLS);
-  car.pulls.forEach((pull, index) =>
-    checkPull(pull, `${path}.pulls[${index}]`, { dutyMin: 0, dutyMax: 100, dutyStep: 1 }),
-  );
 }
 
 function checkPull(pull: DutyPull, path: string, { dutyMin, dutyMax }: DutyController): void {

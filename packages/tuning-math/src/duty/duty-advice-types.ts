@@ -27,11 +27,6 @@ export interface DutyPull {
   readonly secondsSincePrevious?: number | undefined;
 }
 
-/** Usable pulls of an earlier car of the same build, from the workshop's own records. */
-export interface EarlierCar {
-  readonly pulls: readonly DutyPull[];
-}
-
 /** All that the advice rests on. */
 export interface DutyAdviceRequest {
   readonly controller: DutyController;
@@ -44,8 +39,6 @@ export interface DutyAdviceRequest {
   readonly baseKpa?: number | null | undefined;
   /** Usable pulls in the order in which they were made, at most 200. */
   readonly pulls: readonly DutyPull[];
-  /** Cars of the same build, at most 50; left out or empty: nothing is borrowed. */
-  readonly earlierCars?: readonly EarlierCar[] | undefined;
 }
 
 /** What to do next. `duty` of the advice is null only with `stop`. */
@@ -71,8 +64,7 @@ export type DutyReasonCode =
   | 'no-safe-duty'
   | 'no-duty-in-tolerance'
   | 'scatter-too-wide'
-  | 'heat-soak'
-  | 'leans-on-earlier-cars';
+  | 'heat-soak';
 
 export interface DutyReason {
   readonly code: DutyReasonCode;
@@ -99,14 +91,6 @@ export interface DutyCurvePoint {
   readonly highKpa: number;
 }
 
-/** How far the advice rests on earlier cars of this build. */
-export interface EarlierCarReliance {
-  /** Number of earlier cars used. */
-  readonly cars: number;
-  /** 0: this car's own pulls alone, 1: the earlier cars alone. */
-  readonly share: number;
-}
-
 /** The answer of `adviseDuty`. */
 export interface DutyAdvice {
   readonly action: DutyAction;
@@ -124,6 +108,4 @@ export interface DutyAdvice {
   readonly probabilityInsideTolerance: number | null;
   /** Inferred pull-to-pull scatter (standard deviation), % of the peak. */
   readonly scatterPct: number;
-  /** Null where no earlier car was given. */
-  readonly earlierCars: EarlierCarReliance | null;
 }

@@ -9,8 +9,6 @@ export interface ReasonFigures {
   readonly prediction: PeakPrediction | null;
   readonly inside: number | null;
   readonly provedBy: readonly number[];
-  /** Share of the advice that rests on earlier cars of the same build, 0 to 1; null where none was given. */
-  readonly earlierShare: number | null;
 }
 
 type Sentence = (words: Words) => string;
@@ -55,8 +53,6 @@ const SENTENCES: Record<DutyReasonCode, Sentence> = {
     `Peaks scatter by ${w.scatter} % from pull to pull, too much for a tolerance of ${w.tolerance} kPa to be proved. Find the cause of the scatter or widen the tolerance.`,
   'heat-soak': () =>
     `The car is soaking with heat, which may move its peaks by up to 4 %; the range allows for it. Prove the preset with a hot pull too.`,
-  'leans-on-earlier-cars': (w) =>
-    `Leans on ${w.earlierCars} earlier ${w.earlierCars === '1' ? 'car' : 'cars'} of this build (${w.earlierShare} % of the advice). Step and ceiling rules are those of this car alone.`,
 };
 
 /** The reason that decided, then what adds to it. */
@@ -64,7 +60,6 @@ export function dutyReasons(figures: ReasonFigures): DutyReason[] {
   const words = wordsOf(figures);
   const codes: DutyReasonCode[] = [figures.decision.code];
   if (figures.decision.action !== 'stop' && figures.situation.pulls.nextHeat > 0.5) codes.push('heat-soak');
-  if (figures.earlierShare !== null) codes.push('leans-on-earlier-cars');
   return codes.map((code) => ({ code, text: SENTENCES[code](words) }));
 }
 
@@ -93,17 +88,15 @@ function requestWords({ request, riskLimit, stepLimit, posterior }: DutySituatio
     lastDuty: last ? short(last.duty) : '',
     pulls: String(request.pulls.length),
     scatter: short(100 * posterior.scatter),
-    earlierCars: String(request.earlierCars?.length ?? 0),
   };
 }
 
-function foundWords({ decision, prediction, inside, provedBy, earlierShare }: ReasonFigures) {
+function foundWords({ decision, prediction, inside, provedBy }: ReasonFigures) {
   return {
     duty: decision.duty === null ? '' : short(decision.duty),
     inside: inside === null ? '' : short(Math.floor(1000 * inside) / 10),
     range: prediction ? `${short(prediction.lowKpa)} to ${short(prediction.highKpa)} kPa` : '',
     proof: `${provedBy.length === 1 ? 'pull' : 'pulls'} ${provedBy.map((index) => index + 1).join(', ')}`,
-    earlierShare: earlierShare === null ? '' : String(Math.round(100 * earlierShare)),
   };
 }
 

@@ -8,8 +8,6 @@ export type {
   DutyPull,
   DutyReason,
   DutyReasonCode,
-  EarlierCar,
-  EarlierCarReliance,
   PeakPrediction,
 } from './duty-advice-types.js';
 export { adviseDuty } from './advise-duty.js';
