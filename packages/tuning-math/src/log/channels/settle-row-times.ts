@@ -98,7 +98,7 @@ function noTime(text: string): LogError {
   return new LogError(
     'no-time',
     text,
-    'say in the channel recipe which column is time, or how many rows a second there are',
+    'write what it is and its unit into the header of the time column, such as "Time (s)"',
   );
 }
 

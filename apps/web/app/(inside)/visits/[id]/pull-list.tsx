@@ -1,6 +1,7 @@
 'use client';
 
 import type { Pull } from '@pullbook/contracts';
+import { formatNumber } from '@pullbook/tuning-math';
 import { useState } from 'react';
 import { Button } from '../../../../components/button/button';
 import { Empty, Skeleton } from '../../../../components/marks/marks';
@@ -63,7 +64,9 @@ export function PullList({ pulls, isPending }: PullListProps) {
                 <td className="n">{pull.dutyPct}</td>
                 <td className={`n ${styles.wideOnly}`}>{pull.gear ?? '–'}</td>
                 <td className="n">{units.peak(pull.peakKpa)}</td>
-                <td className={`n ${styles.wideOnly}`}>{pull.overshootPct?.toFixed(1) ?? '–'}</td>
+                <td className={`n ${styles.wideOnly}`}>
+                  {pull.overshootPct === null ? '–' : formatNumber(pull.overshootPct, 1)}
+                </td>
                 <td>
                   <Verdict pull={pull} />
                 </td>
