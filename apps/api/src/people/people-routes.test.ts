@@ -77,6 +77,9 @@ test('POST /sign-in from a page of another site is refused', async () => {
   expect((await signIn(body, { origin: 'http://localhost:3000', host: 'localhost:3000' })).statusCode).toBe(
     200,
   );
+  const proxied = { host: '127.0.0.1:3001', 'x-forwarded-host': 'book.example' };
+  expect((await signIn(body, { ...proxied, origin: 'https://book.example' })).statusCode).toBe(200);
+  expect((await signIn(body, { ...proxied, origin: 'http://elsewhere.example' })).statusCode).toBe(403);
 });
 
 test('practice accounts cannot sign in where a real workshop is served', async () => {

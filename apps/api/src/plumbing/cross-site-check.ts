@@ -27,9 +27,11 @@ function refuseForeignName(request: FastifyRequest): void {
 }
 
 function refuseForeignOrigin(request: FastifyRequest): void {
-  const { origin, 'sec-fetch-site': site } = request.headers;
+  const { origin, host, 'sec-fetch-site': site, 'x-forwarded-host': forwarded } = request.headers;
+  // A proxy says by which name it was asked. No page elsewhere can say it: browsers ask first before they send it.
+  const askedFor = typeof forwarded === 'string' ? forwarded : host;
   const fromElsewhere = site !== undefined && site !== 'same-origin' && site !== 'none';
-  if (fromElsewhere || (origin !== undefined && hostOf(origin) !== request.headers.host)) {
+  if (fromElsewhere || (origin !== undefined && hostOf(origin) !== askedFor)) {
     throw new DomainError('not-allowed', 'a page of another site may not write here');
   }
 }
