@@ -5,9 +5,9 @@ import type { RiseDraw } from './rise-draw.js';
 const clampShare = (share: number): number => Math.min(Math.max(share, 0), 1);
 
 /**
- * Responses on which the advice is judged. None of them was looked at while it was made; those are
- * `DEVELOPMENT_RISES`. Ranges are reasoned: springs of 35 to 90 kPa, solenoids that do nothing below 5 to 35 %
- * duty, turbochargers that level off; common practice, no source.
+ * Responses on which the advice is judged: other formulas than `DEVELOPMENT_RISES`, which it was developed with.
+ * Ranges are reasoned: springs of 35 to 90 kPa, solenoids that do nothing below 5 to 35 % duty, turbochargers that
+ * level off; common practice, no source.
  */
 export const JUDGEMENT_RISES: Readonly<Record<string, RiseDraw>> = {
   'force balance': forceBalance,
