@@ -1,6 +1,7 @@
 import { formatNumber } from '../units/format-number.js';
 import type { BoostGoal } from '../duty/duty-advice-types.js';
 import type { ToleranceInterval } from '../statistics/tolerance-interval.js';
+import { isCounted } from './is-counted.js';
 import type { ProofGap, ProofPull, ProofRequest, ProofRule } from './proof-types.js';
 
 /** A controller's clock and a person's reading of the trace: an override may seem to last this much longer, s. */
@@ -19,13 +20,14 @@ export function findProofGaps(
     return [{ code: 'no-goal', text: 'Target, tolerance and ceiling are not agreed yet.' }];
   }
   if (pulls.length === 0) return [{ code: 'no-pull', text: 'No pull has been recorded yet.' }];
-  const usable = pulls.filter((pull) => pull.isUsable);
+  const usable = pulls.filter((pull) => isCounted(pull, request.kind));
   return [
     ceilingGap(pulls, goal),
+    kindGap(request, usable.length),
     countGap(usable.length, rule),
     heatGap(usable, rule),
     interval === null ? null : intervalGap(interval, goal, rule),
-    ...overrideGaps(request, usable),
+    ...overrideGaps(request, rule, usable),
   ].filter((gap) => gap !== null);
 }
 
@@ -36,6 +38,12 @@ function ceilingGap(pulls: readonly ProofPull[], { ceilingKpa }: BoostGoal): Pro
   const count = passed.length === 1 ? 'A pull has' : `${passed.length} pulls have`;
   const text = `${count} passed the ceiling of ${kpa(ceilingKpa)}; the highest peak was ${kpa(highest)}.`;
   return { code: 'ceiling-passed', text };
+}
+
+/** Pulls are there, but every one of them was made with the override off. */
+function kindGap({ kind, pulls }: ProofRequest, counted: number): ProofGap | null {
+  if (kind !== 'timed-override' || counted > 0 || !pulls.some((pull) => pull.isUsable)) return null;
+  return { code: 'no-override-pull', text: 'No usable pull was made with the timed override on.' };
 }
 
 function countGap(count: number, { leastPulls }: ProofRule): ProofGap | null {
@@ -67,11 +75,13 @@ function intervalGap(interval: ToleranceInterval, goal: BoostGoal, rule: ProofRu
 
 function overrideGaps(
   { kind, holdSeconds }: ProofRequest,
+  { needsOverrideEnd }: ProofRule,
   usable: readonly ProofPull[],
 ): (ProofGap | null)[] {
   if (kind !== 'timed-override') return [];
   const held = usable.flatMap((pull) => pull.heldForS ?? []);
   if (held.length === 0) {
+    if (!needsOverrideEnd) return [];
     const text = 'No usable pull shows how long the override holds before boost falls back.';
     return [{ code: 'override-end-not-seen', text }];
   }

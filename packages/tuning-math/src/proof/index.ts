@@ -8,4 +8,12 @@ export {
   type ProofRule,
   type ProofState,
 } from './proof-types.js';
+export { derivePresetStanding } from './derive-preset-standing.js';
+export type {
+  PresetStanding,
+  PresetStandingRequest,
+  SetPull,
+  StandingGap,
+  StandingGapCode,
+} from './preset-standing-types.js';
 export { provePreset } from './prove-preset.js';

@@ -9,6 +9,11 @@ export interface ProofPull {
   readonly isUsable: boolean;
   /** Whether it was made with a heat-soaked car. */
   readonly isHeatSoaked: boolean;
+  /**
+   * Whether the timed override was on. Only such pulls prove a timed override, and none of them proves a
+   * standing preset; null or left out: as the kind of the preset has it.
+   */
+  readonly isOverrideOn?: boolean | null | undefined;
   /** Timed override only: how long boost was seen to hold before it fell back, s; null where not seen. */
   readonly heldForS?: number | null | undefined;
 }
@@ -23,6 +28,8 @@ export interface ProofRule {
   readonly leastPulls: number;
   /** Whether one of them must be heat-soaked. */
   readonly needsHeatSoaked: boolean;
+  /** Timed override only: whether a pull must show how long it holds before boost falls back. */
+  readonly needsOverrideEnd: boolean;
 }
 
 /** Used where the workshop has set nothing else. Common practice, no source. */
@@ -31,6 +38,7 @@ export const DEFAULT_PROOF_RULE: ProofRule = {
   confidenceRatio: 0.95,
   leastPulls: 3,
   needsHeatSoaked: true,
+  needsOverrideEnd: true,
 };
 
 /** All that a proof rests on. */
@@ -61,6 +69,7 @@ export type ProofGapCode =
   | 'ceiling-passed'
   | 'mean-off-target'
   | 'scatter-too-wide'
+  | 'no-override-pull'
   | 'override-end-not-seen'
   | 'override-holds-too-long';
 

@@ -88,6 +88,27 @@ describe('provePreset', () => {
     expect(prove(timed(8.2), { kind, holdSeconds: 8 }).isProven).toBe(true);
     expect(gaps(prove(timed(11), { kind, holdSeconds: 8 }))).toEqual(['override-holds-too-long']);
   });
+  test('only pulls with the override on prove a timed override, and none of those a standing preset', () => {
+    const kind = 'timed-override' as const;
+    const on = steady.map((each) => ({ ...each, isOverrideOn: true, heldForS: 7.9 }));
+    const off = steady.map((each) => ({ ...each, isOverrideOn: false, heldForS: 7.9 }));
+    expect(prove(on, { kind, holdSeconds: 8 })).toMatchObject({ isProven: true, usablePulls: 6 });
+    const without = prove(off, { kind, holdSeconds: 8 });
+    expect(without).toMatchObject({ isProven: false, usablePulls: 0, interval: null });
+    expect(gaps(without)).toContain('no-override-pull');
+    expect(prove(off).isProven).toBe(true);
+    expect(prove(on)).toMatchObject({ isProven: false, usablePulls: 0 });
+    expect(prove([...steady, pull(156, { isOverrideOn: false })], { kind }).missing[0]?.code).toBe(
+      'ceiling-passed',
+    );
+  });
+  test('a workshop may do without having seen the end of an override, but not with one that lasts', () => {
+    const kind = 'timed-override' as const;
+    const rule = { needsOverrideEnd: false };
+    expect(prove(steady, { kind, holdSeconds: 8, rule }).isProven).toBe(true);
+    const long = steady.map((each) => ({ ...each, heldForS: 11 }));
+    expect(gaps(prove(long, { kind, holdSeconds: 8, rule }))).toEqual(['override-holds-too-long']);
+  });
   test('signed off and replaced stand above what the data say', () => {
     expect(prove(steady, { isSignedOff: true }).state).toBe('signed-off');
     expect(prove([], { isSignedOff: true, isReplaced: true }).state).toBe('replaced');

@@ -2,6 +2,7 @@ import { OutOfRangeError } from '../errors.js';
 import { requireNumber } from '../require-number.js';
 import { toleranceInterval, type ToleranceInterval } from '../statistics/tolerance-interval.js';
 import { findProofGaps } from './find-proof-gaps.js';
+import { isCounted } from './is-counted.js';
 import { pullsLikelyNeeded } from './pulls-likely-needed.js';
 import {
   DEFAULT_PROOF_RULE,
@@ -23,11 +24,12 @@ const NAME = 'provePreset';
  * @throws NotFiniteError, OutOfRangeError naming the field
  * Source: ISO 16269-6:2014 tolerance interval, two-sided; the rest of the rule is common practice, no source.
  * It presumes that peaks scatter normally and independently: pulls in quick succession on one day look
- * better than the year will be, which is why one must be heat-soaked.
+ * better than the year will be, which is why one must be heat-soaked. A timed override has its own proof: its
+ * own target and ceiling, and only pulls made with the override on, one of which shows it end in time.
  */
 export function provePreset(request: ProofRequest): PresetProof {
   const rule = checkRequest(request);
-  const usable = request.pulls.filter((pull) => pull.isUsable);
+  const usable = request.pulls.filter((pull) => isCounted(pull, request.kind));
   const peaks = usable.map((pull) => pull.peakKpa);
   const interval = intervalOf(peaks, rule, request);
   const missing = findProofGaps(request, rule, interval);
