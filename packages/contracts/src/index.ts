@@ -9,6 +9,7 @@ export * from './visits/visits.js';
 export * from './tuning-sessions/tuning-sessions.js';
 export * from './pulls/pulls.js';
 export * from './logs/logs.js';
+export * from './traces/traces.js';
 export * from './advice/advice.js';
 export * from './advice/air.js';
 export * from './advice/forecast.js';

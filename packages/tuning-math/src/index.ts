@@ -11,3 +11,4 @@ export * from './proof/index.js';
 export * from './drift/index.js';
 export * from './conditions/index.js';
 export * from './correction/index.js';
+export * from './traces/index.js';

@@ -14,6 +14,10 @@ export interface ObjectStore {
   receive(pieces: AsyncIterable<Uint8Array>): Promise<ReceivedObject>;
   /** The very bytes; throws where there are none, or where they no longer fit their hash. */
   get(sha256: string): Promise<Buffer>;
+  /** Where they lie, compressed by gzip: for whoever reads them piece by piece. */
+  fileOf(sha256: string): string;
+  /** A place beside them for something that was made from them and can be made again. */
+  besideOf(sha256: string, name: string): string;
 }
 
 /** Bytes that came in and wait for what is decided on them. */
@@ -39,6 +43,8 @@ export function openObjectStore(folder: string): ObjectStore {
       return { sha256, byteCount: bytes.byteLength };
     },
     receive: (pieces) => receivePieces(pieces, folder, fileOf),
+    fileOf,
+    besideOf: (sha256, name) => path.join(folder, sha256.slice(0, 2), `${sha256.slice(2)}.${name}`),
     async get(sha256) {
       if (!/^[0-9a-f]{64}$/.test(sha256)) throw new Error('not a SHA-256');
       const bytes = await promisify(gunzip)(await readFile(fileOf(sha256)));

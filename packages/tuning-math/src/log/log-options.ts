@@ -19,6 +19,8 @@ export interface LogOptions {
   /** Size of the file, where it is known: lets the columns be laid out once, which halves the memory of a large log. */
   readonly byteCount?: number | null;
   readonly recipe?: ChannelRecipe | null;
+  /** Positions in the file of the columns to keep instead of those that the analysis looks at; pressures stay beside them. */
+  readonly keptColumns?: ReadonlySet<number> | undefined;
   /** Changes to DEFAULT_PULL_SETTINGS. */
   readonly settings?: Partial<PullSettings>;
 }

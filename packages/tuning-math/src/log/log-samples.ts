@@ -44,6 +44,8 @@ export interface LogSamples {
   /** Added to `timeS` it gives the time as logged: 0, or the clock or date of the first row. */
   readonly timeOriginS: number;
   readonly columns: ReadonlyMap<ChannelQuantity, Float32Array>;
+  /** The kept columns by their position in the file: pressures as they were logged, not as boost. */
+  readonly byPosition: ReadonlyMap<number, Float32Array>;
   /** Why unit or kind of the boost column is in doubt; null where it is not. */
   readonly boostDoubt: string | null;
   readonly boostSource: 'gauge-column' | 'absolute-column';

@@ -38,6 +38,7 @@ export function assembleSamples(log: ScannedLog, options: LogOptions): LogSample
     timeS: times.timeS,
     timeOriginS: times.timeOriginS,
     columns,
+    byPosition: new Map(settled.map(({ claim, values }) => [claim.column, values])),
     boostDoubt: boost.doubt,
     boostSource: boost.source,
     airUncertaintyKpa: boost.airUncertaintyKpa,

@@ -110,7 +110,7 @@ function openTable(text: string, options: LogOptions): OpenTable {
   refuseUnlikeTimes(layout, claims);
   if (!claims.some(({ quantity }) => PRESSURES.has(quantity)))
     throw noPressure(layout.hasHeader ? layout.headers : []);
-  const places = placesOf(claims);
+  const places = placesOf(claims, options.keptColumns);
   const placeCount = places.reduce((most, place) => Math.max(most, place), 0) + 1;
   const columns = new NumberColumns(
     placeCount,
@@ -151,6 +151,8 @@ function expectedRows(
 }
 
 const PRESSURES = new Set(['boost-pressure', 'manifold-absolute-pressure']);
+/** What boost is settled from. */
+const SETTLES_BOOST = new Set([...PRESSURES, 'barometric-pressure']);
 
 /** Quantities that analysis or traces look at; the others are recognised and shown, but their samples are not kept. */
 const KEPT = new Set<ChannelQuantity>([
@@ -173,11 +175,12 @@ const KEPT = new Set<ChannelQuantity>([
 ]);
 
 /** Time comes first because it is kept in double precision; columns that nobody looks at are passed over. */
-function placesOf(claims: readonly ColumnClaim[]): Int32Array {
+function placesOf(claims: readonly ColumnClaim[], kept?: ReadonlySet<number>): Int32Array {
   let next = 1;
   return Int32Array.from(claims, (claim) => {
     if (claim.quantity === 'time') return 0;
-    if (!KEPT.has(claim.quantity)) return -1;
+    const isKept = kept === undefined ? KEPT.has(claim.quantity) : kept.has(claim.column);
+    if (!isKept && !SETTLES_BOOST.has(claim.quantity)) return -1;
     next += 1;
     return next - 1;
   });
