@@ -18,11 +18,11 @@ export function drawCars(
   { count, seed, conditions }: CarOrder,
 ): ShapeCar[] {
   const cars: ShapeCar[] = [];
-  catalogue.forEach(({ shape, rises, share }, kind) => {
-    const ofThisKind = Math.max(Math.round(share * count), 1);
+  catalogue.forEach((entry, kind) => {
+    const ofThisKind = Math.max(Math.round(entry.share * count), 1);
     for (let index = 0; index < ofThisKind; index += 1) {
       const carSeed = seed * 1_000_003 + kind * 50_021 + index;
-      cars.push(drawShapeCar({ shape, rises, seed: carSeed, ...(conditions ? { conditions } : {}) }));
+      cars.push(drawShapeCar({ ...entry, seed: carSeed, ...(conditions ? { conditions } : {}) }));
     }
   });
   return cars;

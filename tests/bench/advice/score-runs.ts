@@ -4,6 +4,7 @@ import type { TuningRun } from './tune-car.js';
 /** What is reported of one method on one lot of cars; shares in %. */
 export interface Score {
   readonly cars: number;
+  readonly healthy: number;
   readonly accepts: number;
   readonly pullsMedian: number;
   readonly pullsP90: number;
@@ -42,6 +43,7 @@ export function scoreRuns(runs: readonly TuningRun[]): Score {
   const counts = accepted.map(({ pulls }) => pulls.length);
   return {
     cars: runs.length,
+    healthy: healthy.length,
     accepts: accepted.length,
     pullsMedian: quantile(counts, 0.5),
     pullsP90: quantile(counts, 0.9),

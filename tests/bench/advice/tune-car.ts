@@ -9,9 +9,8 @@ export type Method = (request: DutyAdviceRequest) => {
   readonly code?: string | undefined;
 };
 
-/** How one car's tuning went. */
-export interface TuningRun {
-  readonly car: ShapeCar;
+/** How one car's tuning went, without the car (which holds functions and cannot be sent to another thread). */
+export interface CarlessRun {
   readonly pulls: readonly ShapePull[];
   /** Predicted range before each pull, where the method gives one. */
   readonly predictions: readonly (PeakPrediction | null)[];
@@ -25,20 +24,23 @@ export interface TuningRun {
   readonly decisionsMs: readonly number[];
 }
 
+export interface TuningRun extends CarlessRun {
+  readonly car: ShapeCar;
+}
+
 export const STEP_LIMIT = 10;
 export const RISK_LIMIT = 0.02;
 /** A method that has not ended by then has given up. */
 const MOST_PULLS = 60;
 
 /** Tunes one practice car by one method, from the cold first pull to an accept or a stop. */
-export function tuneCar(car: ShapeCar, method: Method): TuningRun {
+export function tuneCar(car: ShapeCar, method: Method): CarlessRun {
   const drive = driveShapeCar(car);
   const pulls: ShapePull[] = [];
   const predictions: (PeakPrediction | null)[] = [];
   const decisionsMs: number[] = [];
   let violations = 0;
-  const finish = (end: TuningRun['end'], code: string, duty: number | null): TuningRun => ({
-    car,
+  const finish = (end: CarlessRun['end'], code: string, duty: number | null): CarlessRun => ({
     pulls,
     predictions,
     end,

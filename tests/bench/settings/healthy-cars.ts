@@ -1,6 +1,6 @@
-import { drawShapeCar, JUDGEMENT_SHAPES, type ShapeCar } from '@pullbook/practice-car';
+import { drawShapeCar, SEEN_SHAPES, type ShapeCar } from '@pullbook/practice-car';
 
-const HEALTHY = JUDGEMENT_SHAPES.filter(({ shape }) => shape.kind === 'healthy');
+const HEALTHY = SEEN_SHAPES.filter(({ shape }) => shape.kind === 'healthy');
 
 /** A healthy practice car, every kind in turn. */
 export function drawHealthyCar(seed: number): ShapeCar {

@@ -2,6 +2,7 @@ import { drawBetween } from '../random/draw-between.js';
 import { drawNormal } from '../random/draw-normal.js';
 import { drawOne } from '../random/draw-one.js';
 import { seededRandom, type Random } from '../random/seeded-random.js';
+import type { FaultDraw } from './fault-draw.js';
 import type { MeanPeakKpa, ResponseShape, ShapeCar, ShapeConditions, ShapeFault } from './shape-car.js';
 import type { RiseDraw } from './rise-draw.js';
 import { drawGoal, type DrawnGoal } from './draw-goal.js';
@@ -14,6 +15,8 @@ export interface ShapeCarOrder {
   readonly shape: ResponseShape;
   /** One of these makes the healthy response. */
   readonly rises: readonly RiseDraw[];
+  /** What the fault of a faulty kind does; left out: the usual soaring or falling one. */
+  readonly fault?: FaultDraw;
   readonly seed: number;
   readonly conditions?: ShapeConditions;
 }
@@ -28,7 +31,8 @@ const MOST_DRAWS = 500;
  *
  * @throws {Error} if no car of the kind turns up in 500 draws
  */
-export function drawShapeCar({ shape, rises, seed, conditions = USUAL_CONDITIONS }: ShapeCarOrder): ShapeCar {
+export function drawShapeCar(order: ShapeCarOrder): ShapeCar {
+  const { shape, rises, fault, seed, conditions = USUAL_CONDITIONS } = order;
   const random = seededRandom(seed);
   for (let draw = 0; draw < MOST_DRAWS; draw += 1) {
     const baseKpa = drawBetween(random, 35, 90);
@@ -36,13 +40,14 @@ export function drawShapeCar({ shape, rises, seed, conditions = USUAL_CONDITIONS
     const meanKpa = (duty: number): number => baseKpa * rise(duty);
     const goal = drawGoal(random, { meanKpa, kind: shape.kind, baseKpa });
     if (!goal) continue;
-    return assemble({ shape, seed, conditions, random }, { meanKpa, goal, baseKpa });
+    return assemble({ shape, fault, seed, conditions, random }, { meanKpa, goal, baseKpa });
   }
   throw new Error(`no car of the shape ${shape.name} in ${MOST_DRAWS} draws`);
 }
 
 interface Order {
   readonly shape: ResponseShape;
+  readonly fault: FaultDraw | undefined;
   readonly seed: number;
   readonly conditions: ShapeConditions;
   readonly random: Random;
@@ -55,7 +60,7 @@ interface Response {
 }
 
 function assemble(
-  { shape, seed, conditions, random }: Order,
+  { shape, fault, seed, conditions, random }: Order,
   { meanKpa, goal, baseKpa }: Response,
 ): ShapeCar {
   const baseKnown = random() < 0.7;
@@ -71,20 +76,23 @@ function assemble(
       soakShiftRatio: conditions.soak * drawBetween(random, -0.03, 0.02),
       soakPulls: drawBetween(random, 3, 10),
       falsePullShare: conditions.falsePulls * drawBetween(random, 0, 0.04),
-      fault: drawFault(random, { shape, baseKpa, goal }),
+      fault: drawFault(random, { shape, fault, meanKpa, baseKpa, goal }),
     },
   };
 }
 
-interface FaultGround {
+interface FaultOrder {
   readonly shape: ResponseShape;
+  readonly fault: FaultDraw | undefined;
+  readonly meanKpa: MeanPeakKpa;
   readonly baseKpa: number;
   readonly goal: DrawnGoal;
 }
 
-function drawFault(random: Random, { shape, baseKpa, goal }: FaultGround): ShapeFault | null {
+function drawFault(random: Random, { shape, fault, meanKpa, baseKpa, goal }: FaultOrder): ShapeFault | null {
   const pullsOnTheWay = Math.max(Math.ceil(goal.goodDuty / 10), 2);
   const fromPull = 1 + Math.floor(random() * pullsOnTheWay);
+  if (fault) return { fromPull, meanKpa: fault(random, { meanKpa, ...goal }) };
   if (shape.kind === 'soaring-fault') {
     const soar = drawBetween(random, 1.25, 2);
     const ceiling = goal.goal.ceilingKpa;

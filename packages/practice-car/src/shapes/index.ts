@@ -10,4 +10,4 @@ export type {
   ShapePull,
   ShapeTruth,
 } from './shape-car.js';
-export { DEVELOPMENT_SHAPES, JUDGEMENT_SHAPES, type CatalogueEntry } from './shape-catalogue.js';
+export { DEVELOPMENT_SHAPES, JUDGEMENT_SHAPES, SEEN_SHAPES, type CatalogueEntry } from './shape-catalogue.js';

@@ -5,11 +5,12 @@ import type { RiseDraw } from './rise-draw.js';
 const clampShare = (share: number): number => Math.min(Math.max(share, 0), 1);
 
 /**
- * Responses on which the advice is judged: other formulas than `DEVELOPMENT_RISES`, which it was developed with.
+ * Responses that the advice was first judged on. Some of its rules were settled with these in sight, so they are
+ * development shapes now; see `JUDGEMENT_RISES` for those that nobody tunes with.
  * Ranges are reasoned: springs of 35 to 90 kPa, solenoids that do nothing below 5 to 35 % duty, turbochargers that
  * level off; common practice, no source.
  */
-export const JUDGEMENT_RISES: Readonly<Record<string, RiseDraw>> = {
+export const SEEN_RISES: Readonly<Record<string, RiseDraw>> = {
   'force balance': forceBalance,
   logistic,
   knee,
