@@ -9,7 +9,7 @@ export default defineConfig({
     include: [
       'packages/*/src/**/*.test.ts',
       'apps/*/src/**/*.test.ts',
-      'apps/web/components/**/*.test.ts',
+      'apps/web/{app,client,components,offline,queries}/**/*.test.ts',
       'tests/outside/**/*.test.ts',
     ],
     // Against hanging only: a busy machine is slow, and no test measures time.

@@ -1,10 +1,5 @@
-import { Problem } from '@pullbook/contracts';
-import { NoAnswerError, ProblemError, UnreadableAnswerError } from './problem-error';
-
-/** A schema of `@pullbook/contracts`, as far as reading an answer needs it. */
-export interface Contract<T> {
-  safeParse: (value: unknown) => { success: true; data: T } | { success: false; error: Error };
-}
+import { NoAnswerError, UnreadableAnswerError } from './problem-error';
+import { problemFrom } from './problem-from';
 
 export interface SendOptions {
   readonly body?: unknown;
@@ -16,20 +11,22 @@ export interface SendOptions {
 
 type Method = 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
 
-/** Asks `/api/v1` and reads the answer by its contract. */
-export async function get<T>(path: string, schema: Contract<T>, signal?: AbortSignal): Promise<T> {
+/**
+ * Asks `/api/v1`. The server holds every answer to its contract before it lets it out, so the answer is not weighed
+ * again here: the schemas stay out of what a phone has to load.
+ */
+export async function get<T>(path: string, signal?: AbortSignal): Promise<T> {
   const response = await ask('GET', path, signal === undefined ? {} : { signal });
-  return readAs(schema, path, response);
+  return readJson<T>(path, response);
 }
 
-/** Sends a change to `/api/v1` and reads the answer by its contract. */
+/** Sends a change to `/api/v1` and gives back the answer. */
 export async function send<T>(
   method: Exclude<Method, 'GET'>,
   path: string,
-  schema: Contract<T>,
   options: SendOptions = {},
 ): Promise<T> {
-  return readAs(schema, path, await ask(method, path, options));
+  return readJson<T>(path, await ask(method, path, options));
 }
 
 /** Sends a change whose answer carries nothing to read. */
@@ -39,15 +36,6 @@ export async function sendOnly(
   options: SendOptions = {},
 ): Promise<void> {
   await ask(method, path, options);
-}
-
-/** The problem that a refused answer tells, or one of our own words where it tells none. */
-export function problemFrom(status: number, text: string): ProblemError {
-  const parsed = Problem.safeParse(parseJson(text));
-  if (parsed.success) return new ProblemError(parsed.data);
-  const title =
-    status >= 500 ? 'The server had a fault. Nothing was saved; try again.' : 'The server refused this.';
-  return new ProblemError({ type: 'about:blank', title, status, code: 'internal', requestId: '' });
 }
 
 async function ask(method: Method, path: string, options: SendOptions): Promise<Response> {
@@ -75,16 +63,13 @@ async function reach(method: Method, path: string, options: SendOptions): Promis
   }
 }
 
-async function readAs<T>(schema: Contract<T>, path: string, response: Response): Promise<T> {
-  const parsed = schema.safeParse(parseJson(await response.text()));
-  if (!parsed.success) throw new UnreadableAnswerError(path, parsed.error);
-  return parsed.data;
-}
-
-function parseJson(text: string): unknown {
+async function readJson<T>(path: string, response: Response): Promise<T> {
+  const text = await response.text().catch((cause: unknown) => {
+    throw new NoAnswerError(cause);
+  });
   try {
-    return JSON.parse(text) as unknown;
-  } catch {
-    return null;
+    return JSON.parse(text) as T;
+  } catch (cause) {
+    throw new UnreadableAnswerError(path, cause);
   }
 }

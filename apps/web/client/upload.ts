@@ -1,5 +1,6 @@
 import { NoAnswerError, UnreadableAnswerError } from './problem-error';
-import { problemFrom, type Contract } from './request';
+import { parseJson } from './parse-json';
+import { problemFrom } from './problem-from';
 
 interface UploadOptions {
   readonly idempotencyKey: string;
@@ -8,12 +9,7 @@ interface UploadOptions {
 }
 
 /** Sends a file as text/csv. `fetch` cannot tell how much has gone out, so this is XMLHttpRequest's one place. */
-export function uploadText<T>(
-  path: string,
-  file: File,
-  schema: Contract<T>,
-  options: UploadOptions,
-): Promise<T> {
+export function uploadText<T>(path: string, file: File, options: UploadOptions): Promise<T> {
   return new Promise((resolve, reject) => {
     const request = new XMLHttpRequest();
     request.open('POST', `/api/v1${path}`);
@@ -28,19 +24,10 @@ export function uploadText<T>(
         reject(problemFrom(request.status, request.responseText));
         return;
       }
-      const answer = readAnswer(schema, request.responseText);
+      const answer = parseJson(request.responseText);
       if (answer === null) reject(new UnreadableAnswerError(path));
-      else resolve(answer.data);
+      else resolve(answer as T);
     };
     request.send(file);
   });
-}
-
-function readAnswer<T>(schema: Contract<T>, text: string): { data: T } | null {
-  try {
-    const parsed = schema.safeParse(JSON.parse(text));
-    return parsed.success ? { data: parsed.data } : null;
-  } catch {
-    return null;
-  }
 }

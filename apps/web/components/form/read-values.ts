@@ -4,7 +4,7 @@ import { sayIssue, type Issue } from './say-issue';
 import type { Faults, Values } from './use-draft';
 
 /** A schema of `@pullbook/contracts`, as far as checking a form needs it. */
-interface FormContract<T> {
+export interface FormContract<T> {
   safeParse: (
     value: unknown,
   ) => { success: true; data: T } | { success: false; error: { issues: readonly Issue[] } };

@@ -28,7 +28,7 @@ export function VisitBar({ visitId }: Readonly<{ visitId: string }>) {
   ];
   return (
     <header className={styles.bar}>
-      <Link href="/board" className={styles.back}>
+      <Link href="/board" className={styles.back} prefetch={false}>
         <span aria-hidden="true">‹ </span>Board
       </Link>
       {visit === undefined ? null : (
@@ -42,7 +42,12 @@ export function VisitBar({ visitId }: Readonly<{ visitId: string }>) {
       )}
       <nav className={styles.rooms} aria-label="This visit">
         {rooms.map((room) => (
-          <Link key={room.href} href={room.href} aria-current={pathname === room.href ? 'page' : undefined}>
+          <Link
+            key={room.href}
+            href={room.href}
+            prefetch={false}
+            aria-current={pathname === room.href ? 'page' : undefined}
+          >
             {room.name}
           </Link>
         ))}

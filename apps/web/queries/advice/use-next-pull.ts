@@ -1,4 +1,4 @@
-import { NextPull, type Preset } from '@pullbook/contracts';
+import type { NextPull, Preset } from '@pullbook/contracts';
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { get } from '../../client/request';
 
@@ -6,7 +6,7 @@ export const nextPullQueryOptions = (sessionId: string, { id, revision }: Preset
   queryOptions({
     // By revision: after a change of target or ceiling the old answer is no answer.
     queryKey: ['next-pull', sessionId, id, revision],
-    queryFn: ({ signal }) => get(`/tuning-sessions/${sessionId}/next-pull?presetId=${id}`, NextPull, signal),
+    queryFn: ({ signal }) => get<NextPull>(`/tuning-sessions/${sessionId}/next-pull?presetId=${id}`, signal),
     staleTime: 0,
   });
 

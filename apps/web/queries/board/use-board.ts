@@ -1,4 +1,4 @@
-import { Board } from '@pullbook/contracts';
+import type { Board } from '@pullbook/contracts';
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { queryText } from '../../client/query-text';
 import { get } from '../../client/request';
@@ -6,7 +6,7 @@ import { get } from '../../client/request';
 export const boardQueryOptions = (collected: boolean) =>
   queryOptions({
     queryKey: ['board', collected],
-    queryFn: ({ signal }) => get(`/board${queryText({ collected })}`, Board, signal),
+    queryFn: ({ signal }) => get<Board>(`/board${queryText({ collected })}`, signal),
     placeholderData: (before) => before,
   });
 

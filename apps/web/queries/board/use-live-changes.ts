@@ -1,8 +1,9 @@
 'use client';
 
-import { ChangeEvent } from '@pullbook/contracts';
+import type { ChangeEvent } from '@pullbook/contracts';
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
+import { parseJson } from '../../client/parse-json';
 
 /** Which answers may have changed when a record of this noun did. */
 const staleRoots: Readonly<Record<string, readonly string[]>> = {
@@ -49,15 +50,7 @@ export function useLiveChanges(): boolean {
 
 /** The query roots that an event makes stale; all of them for a noun that this page does not know yet. */
 export function rootsOf(data: string): readonly string[] {
-  const parsed = ChangeEvent.safeParse(parseJson(data));
-  if (!parsed.success) return [];
-  return staleRoots[parsed.data.noun.replace(/s$/, '')] ?? [''];
-}
-
-function parseJson(text: string): unknown {
-  try {
-    return JSON.parse(text) as unknown;
-  } catch {
-    return null;
-  }
+  const event = parseJson(data) as Partial<ChangeEvent> | null;
+  if (typeof event?.noun !== 'string') return [];
+  return staleRoots[event.noun.replace(/s$/, '')] ?? [''];
 }

@@ -1,9 +1,7 @@
-import { Car, pageOf } from '@pullbook/contracts';
+import type { Car, Page } from '@pullbook/contracts';
 import { infiniteQueryOptions, queryOptions, useInfiniteQuery, useQuery } from '@tanstack/react-query';
 import { queryText } from '../../client/query-text';
 import { get } from '../../client/request';
-
-const CarPage = pageOf(Car);
 
 export interface CarFilter {
   readonly q?: string;
@@ -14,7 +12,7 @@ export const carsQueryOptions = (filter: CarFilter) =>
   infiniteQueryOptions({
     queryKey: ['cars', 'list', filter],
     queryFn: ({ signal, pageParam }) =>
-      get(`/cars${queryText({ ...filter, cursor: pageParam, limit: 50 })}`, CarPage, signal),
+      get<Page<Car>>(`/cars${queryText({ ...filter, cursor: pageParam, limit: 50 })}`, signal),
     initialPageParam: '',
     getNextPageParam: (last) => last.nextCursor ?? undefined,
     placeholderData: (before) => before,
@@ -24,6 +22,6 @@ export const carsQueryOptions = (filter: CarFilter) =>
 export const useCars = (filter: CarFilter) => useInfiniteQuery(carsQueryOptions(filter));
 
 export const carQueryOptions = (id: string) =>
-  queryOptions({ queryKey: ['cars', 'one', id], queryFn: ({ signal }) => get(`/cars/${id}`, Car, signal) });
+  queryOptions({ queryKey: ['cars', 'one', id], queryFn: ({ signal }) => get<Car>(`/cars/${id}`, signal) });
 
 export const useCar = (id: string) => useQuery(carQueryOptions(id));

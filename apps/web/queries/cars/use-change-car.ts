@@ -1,4 +1,4 @@
-import { Car, type CarChange } from '@pullbook/contracts';
+import type { Car, CarChange } from '@pullbook/contracts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { send } from '../../client/request';
 import { carQueryOptions } from './use-cars';
@@ -13,7 +13,7 @@ export function useChangeCar() {
   const client = useQueryClient();
   return useMutation({
     mutationFn: ({ id, revision, change }: Change) =>
-      send('PATCH', `/cars/${id}`, Car, { body: change, ifMatch: revision }),
+      send<Car>('PATCH', `/cars/${id}`, { body: change, ifMatch: revision }),
     onSuccess: (car) => client.setQueryData(carQueryOptions(car.id).queryKey, car),
     onSettled: () => {
       for (const root of ['cars', 'board', 'visits', 'next-pull']) {

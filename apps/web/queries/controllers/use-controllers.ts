@@ -1,14 +1,13 @@
-import { Controller, pageOf, type ControllerNew } from '@pullbook/contracts';
+import type { Controller, ControllerNew } from '@pullbook/contracts';
 import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useIntentKey } from '../../client/intent-key';
 import { get, send } from '../../client/request';
 
-const ControllerList = pageOf(Controller).pick({ items: true });
-
 export const controllersQueryOptions = () =>
   queryOptions({
     queryKey: ['controllers'],
-    queryFn: async ({ signal }) => (await get('/controllers?limit=200', ControllerList, signal)).items,
+    queryFn: async ({ signal }) =>
+      (await get<{ items: Controller[] }>('/controllers?limit=200', signal)).items,
   });
 
 /** The kinds of controller that this workshop has described. */
@@ -19,7 +18,7 @@ export function useCreateController() {
   const intent = useIntentKey();
   return useMutation({
     mutationFn: (input: ControllerNew) =>
-      send('POST', '/controllers', Controller, { body: input, idempotencyKey: intent.keyFor(input) }),
+      send<Controller>('POST', '/controllers', { body: input, idempotencyKey: intent.keyFor(input) }),
     onSuccess: () => intent.done(),
     onSettled: () => client.invalidateQueries({ queryKey: controllersQueryOptions().queryKey }),
   });
@@ -35,7 +34,7 @@ export function useChangeController() {
   const client = useQueryClient();
   return useMutation({
     mutationFn: ({ id, revision, change }: Change) =>
-      send('PATCH', `/controllers/${id}`, Controller, { body: change, ifMatch: revision }),
+      send<Controller>('PATCH', `/controllers/${id}`, { body: change, ifMatch: revision }),
     onSettled: () => {
       for (const root of ['controllers', 'cars', 'next-pull']) {
         void client.invalidateQueries({ queryKey: [root] });

@@ -1,4 +1,4 @@
-import { Customer, type CustomerChange } from '@pullbook/contracts';
+import type { Customer, CustomerChange } from '@pullbook/contracts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { send } from '../../client/request';
 import { customerQueryOptions } from './use-customers';
@@ -13,7 +13,7 @@ export function useChangeCustomer() {
   const client = useQueryClient();
   return useMutation({
     mutationFn: ({ id, revision, change }: Change) =>
-      send('PATCH', `/customers/${id}`, Customer, { body: change, ifMatch: revision }),
+      send<Customer>('PATCH', `/customers/${id}`, { body: change, ifMatch: revision }),
     onSuccess: (customer) => client.setQueryData(customerQueryOptions(customer.id).queryKey, customer),
     onSettled: () => client.invalidateQueries({ queryKey: ['customers'] }),
   });

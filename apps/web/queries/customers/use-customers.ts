@@ -1,15 +1,13 @@
-import { Customer, pageOf } from '@pullbook/contracts';
+import type { Customer, Page } from '@pullbook/contracts';
 import { infiniteQueryOptions, queryOptions, useInfiniteQuery, useQuery } from '@tanstack/react-query';
 import { queryText } from '../../client/query-text';
 import { get } from '../../client/request';
-
-const CustomerPage = pageOf(Customer);
 
 export const customersQueryOptions = (q: string) =>
   infiniteQueryOptions({
     queryKey: ['customers', 'list', q],
     queryFn: ({ signal, pageParam }) =>
-      get(`/customers${queryText({ q, cursor: pageParam, limit: 50 })}`, CustomerPage, signal),
+      get<Page<Customer>>(`/customers${queryText({ q, cursor: pageParam, limit: 50 })}`, signal),
     initialPageParam: '',
     getNextPageParam: (last) => last.nextCursor ?? undefined,
     placeholderData: (before) => before,
@@ -21,7 +19,7 @@ export const useCustomers = (q: string) => useInfiniteQuery(customersQueryOption
 export const customerQueryOptions = (id: string) =>
   queryOptions({
     queryKey: ['customers', 'one', id],
-    queryFn: ({ signal }) => get(`/customers/${id}`, Customer, signal),
+    queryFn: ({ signal }) => get<Customer>(`/customers/${id}`, signal),
   });
 
 export const useCustomer = (id: string) => useQuery(customerQueryOptions(id));

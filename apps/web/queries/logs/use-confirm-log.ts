@@ -1,4 +1,4 @@
-import { PullList, type LogConfirm } from '@pullbook/contracts';
+import type { LogConfirm, Pull } from '@pullbook/contracts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useIntentKey } from '../../client/intent-key';
 import { send } from '../../client/request';
@@ -14,7 +14,7 @@ export function useConfirmLog() {
   const intent = useIntentKey();
   return useMutation({
     mutationFn: ({ logId, input }: Confirm) =>
-      send('POST', `/logs/${logId}/pulls`, PullList, {
+      send<{ items: Pull[] }>('POST', `/logs/${logId}/pulls`, {
         body: input,
         idempotencyKey: intent.keyFor({ logId, input }),
       }),

@@ -1,4 +1,4 @@
-import { Log } from '@pullbook/contracts';
+import type { Log } from '@pullbook/contracts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useIntentKey } from '../../client/intent-key';
@@ -13,10 +13,9 @@ export function useUploadLog(sessionId: string) {
     mutationFn: (file: File) => {
       setSentShare(0);
       const identity = { name: file.name, byteCount: file.size, lastModified: file.lastModified };
-      return uploadText(
+      return uploadText<Log>(
         `/tuning-sessions/${sessionId}/logs?fileName=${encodeURIComponent(file.name)}`,
         file,
-        Log,
         {
           idempotencyKey: intent.keyFor(identity),
           onProgress: setSentShare,

@@ -1,4 +1,4 @@
-import { Me, type Units } from '@pullbook/contracts';
+import type { Me, Units } from '@pullbook/contracts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { send } from '../../client/request';
 import { useNotices } from '../../components/notices/notices';
@@ -10,7 +10,7 @@ export function useChangeUnits() {
   const notices = useNotices();
   const key = meQueryOptions().queryKey;
   return useMutation({
-    mutationFn: (units: Units) => send('PATCH', '/me', Me, { body: { units } }),
+    mutationFn: (units: Units) => send<Me>('PATCH', '/me', { body: { units } }),
     onMutate: async (units) => {
       await client.cancelQueries({ queryKey: key });
       const before = client.getQueryData(key);

@@ -1,8 +1,8 @@
-import { Me } from '@pullbook/contracts';
+import type { Me } from '@pullbook/contracts';
 import { queryOptions, useQuery, useSuspenseQuery } from '@tanstack/react-query';
 import { get } from '../../client/request';
 
-export const fetchMe = (signal?: AbortSignal) => get('/me', Me, signal);
+export const fetchMe = (signal?: AbortSignal) => get<Me>('/me', signal);
 
 export const meQueryOptions = () =>
   queryOptions({

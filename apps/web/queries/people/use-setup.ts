@@ -1,11 +1,11 @@
-import { Setup } from '@pullbook/contracts';
+import type { Setup } from '@pullbook/contracts';
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { get } from '../../client/request';
 
 export const setupQueryOptions = () =>
   queryOptions({
     queryKey: ['setup'],
-    queryFn: ({ signal }) => get('/setup', Setup, signal),
+    queryFn: ({ signal }) => get<Setup>('/setup', signal),
     staleTime: 60_000,
   });
 

@@ -1,4 +1,4 @@
-import { type FirstOwner, Me, type SignIn } from '@pullbook/contracts';
+import type { FirstOwner, Me, SignIn } from '@pullbook/contracts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { send, sendOnly } from '../../client/request';
 import { meQueryOptions } from './use-me';
@@ -7,7 +7,7 @@ import { meQueryOptions } from './use-me';
 export function useSignIn() {
   const client = useQueryClient();
   return useMutation({
-    mutationFn: (input: SignIn) => send('POST', '/sign-in', Me, { body: input }),
+    mutationFn: (input: SignIn) => send<Me>('POST', '/sign-in', { body: input }),
     onSuccess: (me) => {
       client.clear();
       client.setQueryData(meQueryOptions().queryKey, me);
@@ -28,7 +28,7 @@ export function useSignOut() {
 export function useMakeFirstOwner() {
   const client = useQueryClient();
   return useMutation({
-    mutationFn: (input: (typeof FirstOwner)['_output']) => send('POST', '/first-owner', Me, { body: input }),
+    mutationFn: (input: (typeof FirstOwner)['_output']) => send<Me>('POST', '/first-owner', { body: input }),
     onSuccess: (me) => {
       client.clear();
       client.setQueryData(meQueryOptions().queryKey, me);

@@ -1,14 +1,12 @@
-import { Member, pageOf, type MemberChange, type MemberNew } from '@pullbook/contracts';
+import type { Member, MemberChange, MemberNew } from '@pullbook/contracts';
 import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useIntentKey } from '../../client/intent-key';
 import { get, send } from '../../client/request';
 
-const MemberList = pageOf(Member).pick({ items: true });
-
 export const teamQueryOptions = () =>
   queryOptions({
     queryKey: ['team'],
-    queryFn: async ({ signal }) => (await get('/team', MemberList, signal)).items,
+    queryFn: async ({ signal }) => (await get<{ items: Member[] }>('/team', signal)).items,
   });
 
 /** Everybody who works here, and worked here. */
@@ -19,7 +17,7 @@ export function useAddMember() {
   const intent = useIntentKey();
   return useMutation({
     mutationFn: (input: (typeof MemberNew)['_output']) =>
-      send('POST', '/team', Member, { body: input, idempotencyKey: intent.keyFor(input) }),
+      send<Member>('POST', '/team', { body: input, idempotencyKey: intent.keyFor(input) }),
     onSuccess: () => intent.done(),
     onSettled: () => client.invalidateQueries({ queryKey: teamQueryOptions().queryKey }),
   });
@@ -35,7 +33,7 @@ export function useChangeMember() {
   const client = useQueryClient();
   return useMutation({
     mutationFn: ({ id, revision, change }: Change) =>
-      send('PATCH', `/team/${id}`, Member, { body: change, ifMatch: revision }),
+      send<Member>('PATCH', `/team/${id}`, { body: change, ifMatch: revision }),
     onSettled: () => client.invalidateQueries({ queryKey: teamQueryOptions().queryKey }),
   });
 }

@@ -1,14 +1,12 @@
-import { pageOf, Token, TokenMade } from '@pullbook/contracts';
+import type { Token, TokenMade } from '@pullbook/contracts';
 import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useIntentKey } from '../../client/intent-key';
 import { get, send, sendOnly } from '../../client/request';
 
-const TokenList = pageOf(Token).pick({ items: true });
-
 export const tokensQueryOptions = () =>
   queryOptions({
     queryKey: ['tokens'],
-    queryFn: async ({ signal }) => (await get('/tokens', TokenList, signal)).items,
+    queryFn: async ({ signal }) => (await get<{ items: Token[] }>('/tokens', signal)).items,
   });
 
 /** Tokens by which programs reach this workshop's records. */
@@ -19,7 +17,7 @@ export function useMakeToken() {
   const intent = useIntentKey();
   return useMutation({
     mutationFn: (input: { name: string }) =>
-      send('POST', '/tokens', TokenMade, { body: input, idempotencyKey: intent.keyFor(input) }),
+      send<TokenMade>('POST', '/tokens', { body: input, idempotencyKey: intent.keyFor(input) }),
     onSuccess: () => intent.done(),
     onSettled: () => client.invalidateQueries({ queryKey: tokensQueryOptions().queryKey }),
   });

@@ -1,9 +1,9 @@
-import { Workshop, type WorkshopChange } from '@pullbook/contracts';
+import type { Workshop, WorkshopChange } from '@pullbook/contracts';
 import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { get, send } from '../../client/request';
 
 export const workshopQueryOptions = () =>
-  queryOptions({ queryKey: ['workshop'], queryFn: ({ signal }) => get('/workshop', Workshop, signal) });
+  queryOptions({ queryKey: ['workshop'], queryFn: ({ signal }) => get<Workshop>('/workshop', signal) });
 
 /** The workshop's own settings. */
 export const useWorkshop = () => useQuery(workshopQueryOptions());
@@ -17,7 +17,7 @@ export function useChangeWorkshop() {
   const client = useQueryClient();
   return useMutation({
     mutationFn: ({ revision, change }: Change) =>
-      send('PATCH', '/workshop', Workshop, { body: change, ifMatch: revision }),
+      send<Workshop>('PATCH', '/workshop', { body: change, ifMatch: revision }),
     onSettled: () => {
       void client.invalidateQueries({ queryKey: workshopQueryOptions().queryKey });
       void client.invalidateQueries({ queryKey: ['me'] });

@@ -1,4 +1,4 @@
-import { Preset, type PresetChange } from '@pullbook/contracts';
+import type { Preset, PresetChange } from '@pullbook/contracts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { send } from '../../client/request';
 import { presetsQueryOptions } from './use-presets';
@@ -13,7 +13,7 @@ export function useChangePreset() {
   const client = useQueryClient();
   return useMutation({
     mutationFn: ({ preset, change }: Change) =>
-      send('PATCH', `/presets/${preset.id}`, Preset, { body: change, ifMatch: preset.revision }),
+      send<Preset>('PATCH', `/presets/${preset.id}`, { body: change, ifMatch: preset.revision }),
     onSuccess: (preset) =>
       client.setQueryData(presetsQueryOptions(preset.carId).queryKey, (all) =>
         all?.map((one) => (one.id === preset.id ? preset : one)),

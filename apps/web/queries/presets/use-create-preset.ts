@@ -1,4 +1,4 @@
-import { Preset, type PresetNew } from '@pullbook/contracts';
+import type { Preset, PresetNew } from '@pullbook/contracts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useIntentKey } from '../../client/intent-key';
 import { send } from '../../client/request';
@@ -8,7 +8,7 @@ export function useCreatePreset(carId: string) {
   const intent = useIntentKey();
   return useMutation({
     mutationFn: (input: PresetNew) =>
-      send('POST', `/cars/${carId}/presets`, Preset, { body: input, idempotencyKey: intent.keyFor(input) }),
+      send<Preset>('POST', `/cars/${carId}/presets`, { body: input, idempotencyKey: intent.keyFor(input) }),
     onSuccess: () => intent.done(),
     onSettled: () => {
       for (const root of ['presets', 'board']) void client.invalidateQueries({ queryKey: [root] });

@@ -1,14 +1,12 @@
-import { pageOf, Preset, PresetRevision } from '@pullbook/contracts';
+import type { Preset, PresetRevision } from '@pullbook/contracts';
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { get } from '../../client/request';
-
-const PresetList = pageOf(Preset).pick({ items: true });
-const RevisionList = pageOf(PresetRevision).pick({ items: true });
 
 export const presetsQueryOptions = (carId: string) =>
   queryOptions({
     queryKey: ['presets', 'of-car', carId],
-    queryFn: async ({ signal }) => (await get(`/cars/${carId}/presets?limit=200`, PresetList, signal)).items,
+    queryFn: async ({ signal }) =>
+      (await get<{ items: Preset[] }>(`/cars/${carId}/presets?limit=200`, signal)).items,
     enabled: carId !== '',
   });
 
@@ -19,7 +17,7 @@ export const presetRevisionsQueryOptions = (presetId: string) =>
   queryOptions({
     queryKey: ['presets', 'revisions', presetId],
     queryFn: async ({ signal }) =>
-      (await get(`/presets/${presetId}/revisions?limit=200`, RevisionList, signal)).items,
+      (await get<{ items: PresetRevision[] }>(`/presets/${presetId}/revisions?limit=200`, signal)).items,
   });
 
 /** Every revision of one preset, each as it was written. */

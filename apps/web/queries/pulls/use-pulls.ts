@@ -1,4 +1,4 @@
-import { PullList, type Pull } from '@pullbook/contracts';
+import type { Pull } from '@pullbook/contracts';
 import { queryOptions, useQueries } from '@tanstack/react-query';
 import { get } from '../../client/request';
 
@@ -6,7 +6,8 @@ export const pullsQueryOptions = (sessionId: string, presetId: string) =>
   queryOptions({
     queryKey: ['pulls', sessionId, presetId],
     queryFn: async ({ signal }) =>
-      (await get(`/tuning-sessions/${sessionId}/pulls?presetId=${presetId}`, PullList, signal)).items,
+      (await get<{ items: Pull[] }>(`/tuning-sessions/${sessionId}/pulls?presetId=${presetId}`, signal))
+        .items,
   });
 
 interface PullsOfVisit {

@@ -1,4 +1,4 @@
-import { Pull, type PullNew } from '@pullbook/contracts';
+import type { Pull, PullNew } from '@pullbook/contracts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { NoAnswerError } from '../../client/problem-error';
 import { useIntentKey } from '../../client/intent-key';
@@ -13,7 +13,7 @@ export function useRecordPull(sessionId: string) {
   const intent = useIntentKey();
   return useMutation({
     mutationFn: (input: PullNew) =>
-      send('POST', `/tuning-sessions/${sessionId}/pulls`, Pull, {
+      send<Pull>('POST', `/tuning-sessions/${sessionId}/pulls`, {
         body: input,
         idempotencyKey: intent.keyFor(input),
       }),

@@ -1,4 +1,4 @@
-import { Pull } from '@pullbook/contracts';
+import type { Pull } from '@pullbook/contracts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { send } from '../../client/request';
 import { useNotices } from '../../components/notices/notices';
@@ -16,7 +16,7 @@ export function useVoidPull() {
   const keyOf = (pull: Pull) => pullsQueryOptions(pull.tuningSessionId, pull.presetId).queryKey;
   return useMutation({
     mutationFn: ({ pull, reason }: Void) =>
-      send('POST', `/pulls/${pull.id}/void`, Pull, { body: { reason } }),
+      send<Pull>('POST', `/pulls/${pull.id}/void`, { body: { reason } }),
     onMutate: async ({ pull, reason }) => {
       await client.cancelQueries({ queryKey: keyOf(pull) });
       const before = client.getQueryData(keyOf(pull));

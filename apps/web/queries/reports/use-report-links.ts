@@ -1,4 +1,4 @@
-import { ReportLinkList, ReportLinkMade } from '@pullbook/contracts';
+import type { ReportLink, ReportLinkMade } from '@pullbook/contracts';
 import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useIntentKey } from '../../client/intent-key';
 import { get, send, sendOnly } from '../../client/request';
@@ -6,7 +6,8 @@ import { get, send, sendOnly } from '../../client/request';
 export const reportLinksQueryOptions = (visitId: string) =>
   queryOptions({
     queryKey: ['report-links', visitId],
-    queryFn: async ({ signal }) => (await get(`/visits/${visitId}/report`, ReportLinkList, signal)).items,
+    queryFn: async ({ signal }) =>
+      (await get<{ items: ReportLink[] }>(`/visits/${visitId}/report`, signal)).items,
   });
 
 /** The links by which a customer may read this visit's report; their addresses are shown only when made. */
@@ -17,7 +18,7 @@ export function useMakeReportLink(visitId: string) {
   const intent = useIntentKey();
   return useMutation({
     mutationFn: () =>
-      send('POST', `/visits/${visitId}/report`, ReportLinkMade, {
+      send<ReportLinkMade>('POST', `/visits/${visitId}/report`, {
         body: {},
         idempotencyKey: intent.keyFor({ visitId }),
       }),

@@ -1,4 +1,4 @@
-import { SignOff, type SignOffNew } from '@pullbook/contracts';
+import type { SignOff, SignOffNew } from '@pullbook/contracts';
 import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useIntentKey } from '../../client/intent-key';
 import { get, send } from '../../client/request';
@@ -6,7 +6,7 @@ import { get, send } from '../../client/request';
 export const signOffQueryOptions = (visitId: string) =>
   queryOptions({
     queryKey: ['sign-off', visitId],
-    queryFn: ({ signal }) => get(`/visits/${visitId}/sign-off`, SignOff, signal),
+    queryFn: ({ signal }) => get<SignOff>(`/visits/${visitId}/sign-off`, signal),
   });
 
 /** The checklist of a visit with what the data say; sealed once it is signed. */
@@ -17,7 +17,7 @@ export function useSeal(visitId: string) {
   const intent = useIntentKey();
   return useMutation({
     mutationFn: (input: SignOffNew) =>
-      send('POST', `/visits/${visitId}/sign-off`, SignOff, {
+      send<SignOff>('POST', `/visits/${visitId}/sign-off`, {
         body: input,
         idempotencyKey: intent.keyFor(input),
       }),

@@ -1,15 +1,13 @@
-import { pageOf, TuningSession, type ReadinessAnswer, type TuningSessionNew } from '@pullbook/contracts';
+import type { ReadinessAnswer, TuningSession, TuningSessionNew } from '@pullbook/contracts';
 import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useIntentKey } from '../../client/intent-key';
 import { get, send } from '../../client/request';
-
-const SessionList = pageOf(TuningSession).pick({ items: true });
 
 export const tuningSessionsQueryOptions = (visitId: string) =>
   queryOptions({
     queryKey: ['tuning-sessions', visitId],
     queryFn: async ({ signal }) =>
-      (await get(`/visits/${visitId}/tuning-sessions?limit=200`, SessionList, signal)).items,
+      (await get<{ items: TuningSession[] }>(`/visits/${visitId}/tuning-sessions?limit=200`, signal)).items,
   });
 
 /** The tuning sessions of one visit. */
@@ -20,7 +18,7 @@ export function useStartTuningSession(visitId: string) {
   const intent = useIntentKey();
   return useMutation({
     mutationFn: (input: TuningSessionNew) =>
-      send('POST', `/visits/${visitId}/tuning-sessions`, TuningSession, {
+      send<TuningSession>('POST', `/visits/${visitId}/tuning-sessions`, {
         body: input,
         idempotencyKey: intent.keyFor(input),
       }),
@@ -38,7 +36,7 @@ export function useAnswerReadiness(session: TuningSession) {
   const client = useQueryClient();
   return useMutation({
     mutationFn: (input: ReadinessAnswer) =>
-      send('PUT', `/tuning-sessions/${session.id}/readiness-check`, TuningSession, {
+      send<TuningSession>('PUT', `/tuning-sessions/${session.id}/readiness-check`, {
         body: input,
         ifMatch: session.revision,
       }),

@@ -1,4 +1,4 @@
-import { Visit, type VisitChange } from '@pullbook/contracts';
+import type { Visit, VisitChange } from '@pullbook/contracts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { send } from '../../client/request';
 import { visitQueryOptions } from './use-visits';
@@ -13,7 +13,7 @@ export function useChangeVisit() {
   const client = useQueryClient();
   return useMutation({
     mutationFn: ({ id, revision, change }: Change) =>
-      send('PATCH', `/visits/${id}`, Visit, { body: change, ifMatch: revision }),
+      send<Visit>('PATCH', `/visits/${id}`, { body: change, ifMatch: revision }),
     onSuccess: (visit) => client.setQueryData(visitQueryOptions(visit.id).queryKey, visit),
     onSettled: () => {
       for (const root of ['visits', 'board']) void client.invalidateQueries({ queryKey: [root] });

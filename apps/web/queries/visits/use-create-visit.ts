@@ -1,4 +1,4 @@
-import { Visit, type VisitNew } from '@pullbook/contracts';
+import type { Visit, VisitNew } from '@pullbook/contracts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useIntentKey } from '../../client/intent-key';
 import { send } from '../../client/request';
@@ -8,7 +8,7 @@ export function useCreateVisit() {
   const intent = useIntentKey();
   return useMutation({
     mutationFn: (input: VisitNew) =>
-      send('POST', '/visits', Visit, { body: input, idempotencyKey: intent.keyFor(input) }),
+      send<Visit>('POST', '/visits', { body: input, idempotencyKey: intent.keyFor(input) }),
     onSuccess: () => intent.done(),
     onSettled: () => {
       for (const root of ['visits', 'board']) void client.invalidateQueries({ queryKey: [root] });

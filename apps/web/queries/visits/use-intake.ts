@@ -1,4 +1,4 @@
-import { Intake, Lookalikes, type IntakeNew } from '@pullbook/contracts';
+import type { Intake, IntakeNew, Lookalikes } from '@pullbook/contracts';
 import { queryOptions, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useIntentKey } from '../../client/intent-key';
 import { queryText } from '../../client/query-text';
@@ -25,7 +25,7 @@ export const lookalikesQueryOptions = (text: LookalikeText) => {
   const search = queryText(asked);
   return queryOptions({
     queryKey: ['customers', 'lookalikes', search],
-    queryFn: ({ signal }) => get(`/lookalikes${search}`, Lookalikes, signal),
+    queryFn: ({ signal }) => get<Lookalikes>(`/lookalikes${search}`, signal),
     enabled: search !== '',
     placeholderData: (before) => (search === '' ? undefined : before),
   });
@@ -40,7 +40,7 @@ export function useIntake() {
   const intent = useIntentKey();
   return useMutation({
     mutationFn: (input: IntakeNew) =>
-      send('POST', '/intakes', Intake, { body: input, idempotencyKey: intent.keyFor(input) }),
+      send<Intake>('POST', '/intakes', { body: input, idempotencyKey: intent.keyFor(input) }),
     onSuccess: () => intent.done(),
     onSettled: () => {
       for (const root of ['customers', 'cars', 'visits', 'board', 'presets']) {

@@ -1,4 +1,4 @@
-import { Visit, type Board, type Stage } from '@pullbook/contracts';
+import type { Board, Stage, Visit } from '@pullbook/contracts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useIntentKey } from '../../client/intent-key';
 import { send } from '../../client/request';
@@ -20,7 +20,7 @@ export function useMoveVisit() {
   const intent = useIntentKey();
   return useMutation({
     mutationFn: ({ visitId, revision, to }: Move) =>
-      send('POST', `/visits/${visitId}/stage`, Visit, {
+      send<Visit>('POST', `/visits/${visitId}/stage`, {
         body: { stage: to },
         ifMatch: revision,
         idempotencyKey: intent.keyFor({ visitId, revision, to }),

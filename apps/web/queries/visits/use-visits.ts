@@ -1,14 +1,12 @@
-import { pageOf, Visit } from '@pullbook/contracts';
+import type { Page, Visit } from '@pullbook/contracts';
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { queryText } from '../../client/query-text';
 import { get } from '../../client/request';
 
-const VisitPage = pageOf(Visit);
-
 export const visitQueryOptions = (id: string) =>
   queryOptions({
     queryKey: ['visits', 'one', id],
-    queryFn: ({ signal }) => get(`/visits/${id}`, Visit, signal),
+    queryFn: ({ signal }) => get<Visit>(`/visits/${id}`, signal),
   });
 
 export const useVisit = (id: string) => useQuery(visitQueryOptions(id));
@@ -17,7 +15,7 @@ export const visitsOfCarQueryOptions = (carId: string) =>
   queryOptions({
     queryKey: ['visits', 'of-car', carId],
     queryFn: async ({ signal }) =>
-      (await get(`/visits${queryText({ carId, limit: 200 })}`, VisitPage, signal)).items,
+      (await get<Page<Visit>>(`/visits${queryText({ carId, limit: 200 })}`, signal)).items,
   });
 
 /** Every visit of one car. */

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { BoostKpa, DutyPct, LimitKpa, Reason } from '../basics/basics.js';
 
 export const DutyRange = z

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** The air at a place; the barometer as read there, or from the weather report's sea-level pressure and the height. */
 export const AirRequest = z

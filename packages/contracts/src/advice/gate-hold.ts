@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { BoostKpa, HoldPct, Reason } from '../basics/basics.js';
 import { Goal, Prediction } from './advice.js';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** A UUIDv7 of one of the workshop's records. */
 export const Id = z.uuid().meta({ id: 'Id', description: 'UUIDv7 of a record' });
@@ -37,6 +37,12 @@ export const pageOf = <T extends z.ZodType>(
   item: T,
 ): z.ZodObject<{ items: z.ZodArray<T>; nextCursor: z.ZodNullable<z.ZodString> }> =>
   z.object({ items: z.array(item), nextCursor: z.string().nullable() });
+
+/** What `pageOf` describes. */
+export interface Page<T> {
+  items: T[];
+  nextCursor: string | null;
+}
 
 export const IdParams = z.object({ id: Id });
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Id, Instant, Line } from '../basics/basics.js';
 import { Stage } from '../visits/visits.js';
 

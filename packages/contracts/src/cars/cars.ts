@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Id, Instant, LimitKpa, Line, Note, PageQuery, RecordRevision } from '../basics/basics.js';
 
 export const Plate = z.string().trim().min(1).max(16);

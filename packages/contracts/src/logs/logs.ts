@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { DutyPct, HoldPct, Id, Instant, Reason } from '../basics/basics.js';
 
 export const LogChannel = z

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Id, Instant, Line, RecordRevision } from '../basics/basics.js';
 
 export const Role = z.enum(['owner', 'tuner', 'desk']);
@@ -54,6 +54,7 @@ export const MeChange = z.object({ units: Units });
 
 /** What a fresh installation still needs before anybody can sign in. */
 export const Setup = z.object({ needsFirstOwner: z.boolean(), demo: z.boolean() }).meta({ id: 'Setup' });
+export type Setup = z.infer<typeof Setup>;
 export const FirstOwner = z
   .object({
     code: z.string().min(6).max(40),
@@ -73,9 +74,12 @@ export const Token = z
     revokedAt: Instant.nullable(),
   })
   .meta({ id: 'Token' });
+export type Token = z.infer<typeof Token>;
 export const TokenNew = z.object({ name: Line });
 /** The secret is shown once, here, and never again. */
 export const TokenMade = Token.extend({ secret: z.string() }).meta({ id: 'TokenMade' });
+
+export type TokenMade = z.infer<typeof TokenMade>;
 
 export const Health = z
   .object({ status: z.enum(['ok', 'busy']), version: z.string(), database: z.enum(['sqlite', 'postgresql']) })

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** Every business outcome that is not success; each maps to one HTTP status in the API. */
 export const ErrorCode = z.enum([

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { BoostKpa, DutyPct, HoldPct, Id, Instant, Line, Note, Reason } from '../basics/basics.js';
 
 const measured = {

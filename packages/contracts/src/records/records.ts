@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Id, Instant, Line, PageQuery, pageOf } from '../basics/basics.js';
 
 /** One line of the book's own history: who did what to which record, and when. */

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Id, Instant, Line } from '../basics/basics.js';
 import { PresetEvidence } from '../sign-off/sign-off.js';
 import { PressureUnit, Units } from '../people/people.js';
@@ -15,6 +15,7 @@ export const ReportLink = z
   .meta({ id: 'ReportLink' });
 export type ReportLink = z.infer<typeof ReportLink>;
 export const ReportLinkMade = ReportLink.extend({ url: z.string() }).meta({ id: 'ReportLinkMade' });
+export type ReportLinkMade = z.infer<typeof ReportLinkMade>;
 export const ReportLinkList = z.object({ items: z.array(ReportLink) }).meta({ id: 'ReportLinkList' });
 
 /** A pull that stands behind a report's figures. */

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Id, Instant, Line, Note } from '../basics/basics.js';
 
 export const signOffKeys = [

@@ -1,5 +1,6 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { BoostKpa, Id, Instant, LimitKpa, Line, Note, RecordRevision } from '../basics/basics.js';
+import { readinessKeys } from './readiness-keys.js';
 
 export const PlaceKind = z.enum(['dyno-cell', 'closed-course']);
 
@@ -12,18 +13,6 @@ export const AirOfDay = z
   })
   .meta({ id: 'AirOfDay' });
 
-/** What must be true before the first pull; the keys are stable, the words may be the workshop's. */
-export const readinessKeys = [
-  'place-closed',
-  'second-person',
-  'no-leaks',
-  'lines-secure',
-  'oil-warm',
-  'idle-vacuum-steady',
-  'over-boost-cut-set',
-  'mixture-watched',
-  'knock-watched',
-] as const;
 export const ReadinessKey = z.enum(readinessKeys);
 export type ReadinessKey = z.infer<typeof ReadinessKey>;
 

@@ -1,10 +1,9 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Id, Instant, LimitKpa, Line, Note, PageQuery, RecordRevision } from '../basics/basics.js';
 import { CarNew } from '../cars/cars.js';
 import { CustomerNew } from '../customers/customers.js';
+import { stages } from './stages.js';
 
-/** The stages of a visit, in order. */
-export const stages = ['booked', 'arrived', 'on-test', 'to-sign-off', 'ready', 'collected'] as const;
 export const Stage = z.enum(stages);
 export type Stage = z.infer<typeof Stage>;
 
@@ -103,3 +102,4 @@ export const Lookalikes = z
     ),
   })
   .meta({ id: 'Lookalikes' });
+export type Lookalikes = z.infer<typeof Lookalikes>;

@@ -1,14 +1,19 @@
 'use client';
 
 import type { Car, Preset, TuningSession, Visit } from '@pullbook/contracts';
+import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { Empty, Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
-import { PresetForm } from '../../../../components/preset/preset-form';
 import { usePresets } from '../../../../queries/presets/use-presets';
 import { PresetBench } from './preset-bench';
 import { PresetTabs } from './preset-tabs';
 import styles from './visit.module.css';
+
+const PresetForm = dynamic(
+  () => import('../../../../components/preset/preset-form').then((part) => part.PresetForm),
+  { loading: () => <Skeleton lines={6} label="Opening the form" /> },
+);
 
 interface BenchProps {
   readonly visit: Visit;

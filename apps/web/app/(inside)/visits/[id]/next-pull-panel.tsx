@@ -1,13 +1,22 @@
 'use client';
 
 import type { Car, NextPull, Preset, Visit } from '@pullbook/contracts';
+import dynamic from 'next/dynamic';
 import { Mind, Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
-import { ControllerChoice } from '../../../../components/preset/controller-choice';
-import { GoalForm } from '../../../../components/preset/goal-form';
-import { AcceptPart } from './accept-part';
 import { AdvicePart } from './advice-part';
 import styles from './visit.module.css';
+
+const loading = () => <Skeleton lines={4} label="Opening" />;
+const ControllerChoice = dynamic(
+  () => import('../../../../components/preset/controller-choice').then((part) => part.ControllerChoice),
+  { loading },
+);
+const GoalForm = dynamic(
+  () => import('../../../../components/preset/goal-form').then((part) => part.GoalForm),
+  { loading },
+);
+const AcceptPart = dynamic(() => import('./accept-part').then((part) => part.AcceptPart), { loading });
 
 interface NextPullPanelProps {
   readonly preset: Preset;

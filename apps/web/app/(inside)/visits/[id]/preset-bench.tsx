@@ -1,19 +1,21 @@
 'use client';
 
 import type { Car, DutyAdvice, NextPull, Preset, Pull, TuningSession, Visit } from '@pullbook/contracts';
+import dynamic from 'next/dynamic';
 import { useState, type DragEvent } from 'react';
 import { useControllers } from '../../../../queries/controllers/use-controllers';
 import { useNextPull } from '../../../../queries/advice/use-next-pull';
 import { usePulls } from '../../../../queries/pulls/use-pulls';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { PeakStrip } from '../../../../components/pictures/peak-strip';
-import { LogDrop } from './log-drop';
 import { NextPullPanel } from './next-pull-panel';
 import { PullList } from './pull-list';
 import { RecordPanel } from './record-panel';
 import { ResponsePart } from './response-part';
 import { stripOf } from './strip-of';
 import styles from './visit.module.css';
+
+const LogDrop = dynamic(() => import('./log-drop').then((part) => part.LogDrop));
 
 interface PresetBenchProps {
   readonly preset: Preset;

@@ -2,12 +2,14 @@
 
 import type { Pull } from '@pullbook/contracts';
 import { formatNumber } from '@pullbook/tuning-math';
+import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { Button } from '../../../../components/button/button';
 import { Empty, Skeleton } from '../../../../components/marks/marks';
 import { useUnits } from '../../../../components/units/use-units';
-import { VoidDialog } from './void-dialog';
 import styles from './visit.module.css';
+
+const VoidDialog = dynamic(() => import('./void-dialog').then((part) => part.VoidDialog));
 
 const fewPulls = 5;
 

@@ -1,13 +1,6 @@
 'use client';
 
-import {
-  PullNew,
-  type Controller,
-  type NextPull,
-  type Preset,
-  type Pull,
-  type TuningSession,
-} from '@pullbook/contracts';
+import type { Controller, NextPull, Preset, Pull, TuningSession } from '@pullbook/contracts';
 import { useRef, type FormEvent, type RefObject } from 'react';
 import { Button } from '../../../../components/button/button';
 import { CheckField } from '../../../../components/field/check-field';
@@ -21,6 +14,7 @@ import { useRecordPull } from '../../../../queries/pulls/use-record-pull';
 import { dutyRangeOf, heldValues } from './held-values';
 import { Keypad } from './keypad';
 import { PeakReadout } from './peak-readout';
+import { pullContract } from './pull-contract';
 import { Stepper } from './stepper';
 import { sayOverStep } from './say-over-step';
 import styles from './visit.module.css';
@@ -56,13 +50,14 @@ export function RecordPanel({
   const overStep = sayOverStep(held.dutyPct, next, controller);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    const read = readValues({ ...draft.values, ...held }, units, PullNew, (from) => ({
+    const read = readValues({ ...draft.values, ...held }, units, pullContract(range), (from) => ({
       presetId: preset.id,
       dutyPct: from.numberOrNull('dutyPct'),
       holdPct: preset.gateHoldPct,
       gear: from.numberOrNull('gear'),
       peakKpa: from.kpaOrNull('peakKpa'),
       heatSoaked: draft.values.heatSoaked === 'yes',
+      note: '',
     }));
     if ('faults' in read) return draft.fail(read.faults);
     return record.mutate(read.data, {

@@ -2,16 +2,25 @@
 
 import { Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
-import { VisitAbout } from '../../../../components/visit/visit-about';
 import { useCar } from '../../../../queries/cars/use-cars';
 import { useSignedInMe } from '../../../../queries/people/use-me';
 import { useTuningSessions } from '../../../../queries/tuning-sessions/use-tuning-sessions';
 import { useVisit } from '../../../../queries/visits/use-visits';
 import type { Visit } from '@pullbook/contracts';
+import dynamic from 'next/dynamic';
 import { Bench } from './bench';
-import { ReadinessForm } from './readiness-form';
-import { StartSession } from './start-session';
 import styles from './visit.module.css';
+
+// Loaded when they are needed: a form brings the schemas with it.
+const loading = () => <Skeleton lines={6} label="Opening" />;
+const VisitAbout = dynamic(
+  () => import('../../../../components/visit/visit-about').then((part) => part.VisitAbout),
+  { loading },
+);
+const ReadinessForm = dynamic(() => import('./readiness-form').then((part) => part.ReadinessForm), {
+  loading,
+});
+const StartSession = dynamic(() => import('./start-session').then((part) => part.StartSession), { loading });
 
 /** What is the next pull, and is it safe? The desk sees how the visit stands and no tuning value to change. */
 export function VisitScreen({ visitId }: Readonly<{ visitId: string }>) {
