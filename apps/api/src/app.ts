@@ -33,6 +33,7 @@ import { reportsRoutes } from './reports/reports-routes.js';
 import { signOffRoutes } from './sign-off/sign-off-routes.js';
 import { tuningSessionsRoutes } from './tuning-sessions/tuning-sessions-routes.js';
 import { recordsRoutes } from './records/records-routes.js';
+import { tracesRoutes } from './traces/traces-routes.js';
 import { visitsRoutes } from './visits/visits-routes.js';
 
 export interface AppOptions {
@@ -102,6 +103,7 @@ async function registerNouns(app: FastifyInstance, options: AppOptions): Promise
   await app.register(tuningSessionsRoutes, { prefix });
   await app.register(pullsRoutes, { prefix });
   await app.register(logsRoutes, { prefix });
+  await app.register(tracesRoutes, { prefix });
   await app.register(adviceRoutes, { prefix });
   await app.register(signOffRoutes, { prefix });
   await app.register(reportsRoutes, { prefix });
