@@ -1,17 +1,31 @@
 // npm run bench:advice: the next-pull advice beside what people do by hand, on practice cars.
 // Options: --set judgement|development (default judgement), --cars N (2000), --seed N (7001), --threads N (2),
-// --methods all|ours (all). With the judgement set and at least 1000 cars it writes docs/bench/advice.md.
+// --methods all|ours (all), --rows N cars for each row of wrong worlds (500 with the judgement set, else 0).
+// With the judgement set, all methods and at least 1000 cars it writes docs/bench/advice.md and its picture.
 import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
+import { calibrate } from './advice/calibration.js';
+import { calibrationPicture } from './advice/calibration-picture.js';
 import { isCarSet } from './advice/car-sets.js';
 import { METHODS, OURS } from './advice/methods.js';
-import { reportLines } from './advice/report.js';
+import {
+  byShapeLines,
+  calibrationLines,
+  sideBySideLines,
+  timeLines,
+  wrongWorldLines,
+} from './advice/report.js';
+import type { Lot } from './advice/run-lot.js';
 import { runLots } from './advice/run-lots.js';
+import { WRONG_WORLDS } from './advice/wrong-worlds.js';
 
-const root = path.resolve(import.meta.dirname, '../..');
+const bench = path.resolve(import.meta.dirname, '../../docs/bench');
+const PICTURE = 'advice-calibration.svg';
 const FEWEST_FOR_THE_PAGE = 1000;
+/** Wrong worlds are judged on other cars than the main table. */
+const WORLD_SEED_AHEAD = 500;
 
 const { values } = parseArgs({
   options: {
@@ -20,29 +34,50 @@ const { values } = parseArgs({
     seed: { type: 'string', default: '7001' },
     threads: { type: 'string', default: '2' },
     methods: { type: 'string', default: 'all' },
+    rows: { type: 'string' },
   },
 });
+
+function wholeNumber(name: string, text: string, least: number): number {
+  const value = Number(text);
+  if (Number.isInteger(value) && value >= least) return value;
+  throw new Error(`--${name} must be a whole number from ${least}, not ${text}`);
+}
+
 const { set } = values;
 if (!isCarSet(set)) throw new Error(`--set must be judgement or development, not ${set}`);
-const [count, seed, threads] = [values.cars, values.seed, values.threads].map(Number);
-if (!(count && seed && threads)) throw new Error('--cars, --seed and --threads must be numbers above 0');
+const count = wholeNumber('cars', values.cars, 1);
+const seed = wholeNumber('seed', values.seed, 0);
+const perWorld = wholeNumber('rows', values.rows ?? (set === 'judgement' ? '500' : '0'), 0);
 
 const names = values.methods === 'ours' ? [OURS] : [...METHODS.keys()];
-const runs = await runLots(
-  names.map((method) => ({ set, count, seed, method })),
-  threads,
-);
-const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], { cwd: root }).toString().trim();
+const methodLots = names.map((method): Lot => ({ set, count, seed, method, foretell: method === OURS }));
+const worlds = perWorld === 0 ? [] : WRONG_WORLDS;
+const worldLots = worlds.map(({ conditions }): Lot => {
+  return { set, count: perWorld, seed: seed + WORLD_SEED_AHEAD, conditions, method: OURS };
+});
+const runs = await runLots([...methodLots, ...worldLots], wholeNumber('threads', values.threads, 1));
+const named = [...names, ...worlds.map(({ name }) => name)].map((name, index) => {
+  return { name, runs: runs[index] ?? [] };
+});
+const ours = named[0]?.runs ?? [];
+
+const writesPage = set === 'judgement' && values.methods === 'all' && count >= FEWEST_FOR_THE_PAGE;
+const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], { cwd: bench }).toString().trim();
 const lines = [
   '# The next-pull advice on practice cars',
   '',
-  `Made by \`npm run bench:advice\` with seed ${seed} on ${runs[0]?.length} cars of the ${set} shapes, at commit ${commit}.`,
+  `Made by \`npm run bench:advice\` with seed ${seed} on ${ours.length} cars of the ${set} shapes, at commit ${commit}.`,
   'What the columns mean: `tests/bench/advice/score-runs.ts`. The oracle knows the curve and keeps the step rule.',
   '',
-  ...reportLines(names.map((name, index) => ({ name, runs: runs[index] ?? [] }))),
+  ...sideBySideLines(named.slice(0, names.length)),
+  ...byShapeLines(ours),
+  ...wrongWorldLines(named.slice(names.length)),
+  ...calibrationLines(ours, writesPage ? PICTURE : null),
+  ...timeLines(ours),
 ];
 console.log(lines.join('\n'));
-if (set === 'judgement' && values.methods === 'all' && count >= FEWEST_FOR_THE_PAGE) {
-  fs.mkdirSync(path.join(root, 'docs/bench'), { recursive: true });
-  fs.writeFileSync(path.join(root, 'docs/bench/advice.md'), lines.join('\n'));
+if (writesPage) {
+  fs.writeFileSync(path.join(bench, 'advice.md'), lines.join('\n'));
+  fs.writeFileSync(path.join(bench, PICTURE), calibrationPicture(calibrate(ours)));
 }

@@ -11,6 +11,7 @@ export interface Lot {
   readonly seed: number;
   readonly conditions?: ShapeConditions;
   readonly method: string;
+  readonly foretell?: boolean;
 }
 
 /** The cars of a lot, the same each time. */
@@ -19,8 +20,8 @@ export function carsOf({ set, count, seed, conditions }: Lot): ShapeCar[] {
 }
 
 /** Tunes one car by the method of its lot. */
-export function runOne(method: string, car: ShapeCar): CarlessRun {
+export function runOne({ method, foretell = false }: Lot, car: ShapeCar): CarlessRun {
   const known = METHODS.get(method);
   if (!known) throw new Error(`no method is named ${method}`);
-  return tuneCar(car, known);
+  return tuneCar(car, known, { foretell });
 }

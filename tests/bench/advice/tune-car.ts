@@ -1,19 +1,20 @@
-import type { DutyAction, DutyAdviceRequest, PeakPrediction } from '@pullbook/tuning-math';
+import type { DutyAction, DutyAdviceRequest } from '@pullbook/tuning-math';
 import { driveShapeCar, type ShapeCar, type ShapePull } from '@pullbook/practice-car';
 
 /** Any way of choosing the next duty from what a tuner can see. */
 export type Method = (request: DutyAdviceRequest) => {
   readonly action: DutyAction;
   readonly duty: number | null;
-  readonly prediction?: PeakPrediction | null;
+  /** Quantiles of the next peak at `duty`, kPa gauge, for the asked shares. */
+  readonly quantilesKpa?: (shares: readonly number[]) => readonly number[];
   readonly code?: string | undefined;
 };
 
 /** How one car's tuning went, without the car (which holds functions and cannot be sent to another thread). */
 export interface CarlessRun {
   readonly pulls: readonly ShapePull[];
-  /** Predicted range before each pull, where the method gives one. */
-  readonly predictions: readonly (PeakPrediction | null)[];
+  /** Quantiles of each pull's peak as foretold before it, at `RANGE_ENDS`; empty where they were not asked for. */
+  readonly foretold: readonly (readonly number[])[];
   readonly end: 'accept' | 'stop' | 'gave-up';
   readonly code: string;
   readonly acceptedDuty: number | null;
@@ -33,35 +34,49 @@ export const RISK_LIMIT = 0.02;
 /** A method that has not ended by then has given up. */
 const MOST_PULLS = 60;
 
+/** Lower and upper ends of the ranges that hold 50, 80 and 95 % of next peaks. */
+export const RANGE_ENDS: readonly number[] = [0.25, 0.75, 0.1, 0.9, 0.025, 0.975];
+
+/** What else is to be noted of a run. */
+export interface TuneOptions {
+  /** Whether to note `foretold`, which takes about as long as the decisions do. */
+  readonly foretell?: boolean;
+}
+
 /** Tunes one practice car by one method, from the cold first pull to an accept or a stop. */
-export function tuneCar(car: ShapeCar, method: Method): CarlessRun {
+export function tuneCar(car: ShapeCar, method: Method, options: TuneOptions = {}): CarlessRun {
   const drive = driveShapeCar(car);
-  const pulls: ShapePull[] = [];
-  const predictions: (PeakPrediction | null)[] = [];
-  const decisionsMs: number[] = [];
-  let violations = 0;
-  const finish = (end: CarlessRun['end'], code: string, duty: number | null): CarlessRun => ({
-    pulls,
-    predictions,
-    end,
-    code,
-    acceptedDuty: duty,
-    acceptedMeanKpa: duty === null ? null : drive.meanNowKpa(duty),
-    violations,
-    decisionsMs,
-  });
+  const notes: Notes = { pulls: [], foretold: [], decisionsMs: [], violations: 0 };
+  const { pulls } = notes;
   while (pulls.length < MOST_PULLS) {
     const start = performance.now();
     const answer = method(requestOf(car, pulls));
-    decisionsMs.push(performance.now() - start);
-    if (answer.action === 'stop' || answer.duty === null) return finish('stop', answer.code ?? '', null);
-    if (answer.action === 'accept') return finish('accept', answer.code ?? '', answer.duty);
-    if (breaksRules(car, pulls, answer.duty)) violations += 1;
-    pulls.push(drive.pull(answer.duty));
-    predictions.push(answer.prediction ?? null);
+    notes.decisionsMs.push(performance.now() - start);
+    const { duty, code = '' } = answer;
+    if (answer.action === 'stop' || duty === null) return { ...notes, ...NOT_ACCEPTED, end: 'stop', code };
+    if (answer.action === 'accept') {
+      return { ...notes, end: 'accept', code, acceptedDuty: duty, acceptedMeanKpa: drive.meanNowKpa(duty) };
+    }
+    if (breaksRules(car, pulls, duty)) notes.violations += 1;
+    if (options.foretell) notes.foretold.push(foretell(answer));
+    pulls.push(drive.pull(duty));
   }
-  return finish('gave-up', '', null);
+  return { ...notes, ...NOT_ACCEPTED, end: 'gave-up', code: '' };
 }
+
+/** What is written down while a run goes on. */
+interface Notes {
+  readonly pulls: ShapePull[];
+  readonly foretold: (readonly number[])[];
+  readonly decisionsMs: number[];
+  violations: number;
+}
+
+function foretell({ quantilesKpa }: ReturnType<Method>): readonly number[] {
+  return quantilesKpa ? quantilesKpa(RANGE_ENDS) : [];
+}
+
+const NOT_ACCEPTED = { acceptedDuty: null, acceptedMeanKpa: null };
 
 function requestOf(car: ShapeCar, pulls: readonly ShapePull[]): DutyAdviceRequest {
   return {

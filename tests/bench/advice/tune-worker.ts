@@ -22,6 +22,6 @@ function cars(lot: Lot): ShapeCar[] {
 parentPort?.on('message', ({ lot, from, to }: WorkOrder) => {
   const runs = cars(lot)
     .slice(from, to)
-    .map((car) => runOne(lot.method, car));
+    .map((car) => runOne(lot, car));
   parentPort?.postMessage(runs);
 });

@@ -11,3 +11,4 @@ export type {
   PeakPrediction,
 } from './duty-advice-types.js';
 export { adviseDuty } from './advise-duty.js';
+export { predictNextPeak, type NextPeakQuestion } from './predict-next-peak.js';
