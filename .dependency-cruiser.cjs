@@ -24,7 +24,12 @@ module.exports = {
     only('contracts-stand-alone', '^packages/contracts/', ''),
     only('database-stands-alone', '^packages/database/', ''),
     only('practice-car-on-tuning-math', '^packages/practice-car/', 'packages/tuning-math/'),
-    only('web-on-contracts', '^apps/web/', 'packages/contracts/|packages/pictures/|packages/tuning-math/'),
+    only('next-pull-on-math', '^packages/next-pull/', 'packages/contracts/|packages/tuning-math/'),
+    only(
+      'web-on-contracts',
+      '^apps/web/',
+      'packages/contracts/|packages/next-pull/|packages/pictures/|packages/tuning-math/',
+    ),
     {
       name: 'api-not-on-web',
       severity: 'error',

@@ -14,7 +14,7 @@ import {
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
 import { z } from 'zod';
 import { adviseHold } from './advise-hold.js';
-import { adviseOnce } from './advise-once.js';
+import { adviseOnce } from '@pullbook/next-pull';
 import { describeAir } from './describe-air.js';
 import { findNextPull } from './find-next-pull.js';
 import { forecastPreset } from './forecast-preset.js';

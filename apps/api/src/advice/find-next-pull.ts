@@ -1,10 +1,10 @@
-import { cautionsBeforePulling, type NextPull } from '@pullbook/contracts';
+import type { NextPull } from '@pullbook/contracts';
+import { nextPullOf, type AdvicePull } from '@pullbook/next-pull';
 import type { Actor } from '../plumbing/actor.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { loadPreset, type PresetRecord } from '../presets/load-presets.js';
 import { lowestCarLimit } from '../presets/lowest-car-limit.js';
 import { loadSession, type SessionRecord } from '../tuning-sessions/load-session.js';
-import { advisePreset, type AdvicePull } from './advise-preset.js';
 import { readAdviceRules } from './read-advice-rules.js';
 
 /**
@@ -26,28 +26,16 @@ export async function findNextPull(actor: Actor, sessionId: string, presetId: st
   });
   const rules = await readAdviceRules(actor);
   const { targetKpa, toleranceKpa, ceilingKpa } = preset.values;
-  const asked = advisePreset({
+  const basis = {
     dutyRange: preset.car.controller?.dutyPct ?? null,
     targetKpa,
     toleranceKpa,
     ceilingKpa,
     baseKpa: preset.car.baseKpa,
     rules,
-    pulls,
-  });
-  const missing = [...asked.missing, ...missingBeforePull(preset, session)];
-  const usable = pulls.filter((pull) => pull.usable);
-  const duties = usable.map((pull) => pull.dutyPct);
-  return {
-    ready: missing.length === 0,
-    missing,
-    cautions: [...cautionsBeforePulling],
-    advice: missing.length === 0 ? asked.advice : null,
-    restsOnPulls: usable.map((pull) => pull.number),
-    highestDutyPct: duties.length === 0 ? null : Math.max(...duties),
-    stepLimit: rules.stepLimit,
-    riskLimit: rules.riskLimit,
+    missing: missingBeforePull(preset, session),
   };
+  return nextPullOf(basis, pulls);
 }
 
 function missingBeforePull({ car, values, isReplaced }: PresetRecord, session: SessionRecord): string[] {

@@ -1,5 +1,5 @@
 import type { Actor } from '../plumbing/actor.js';
-import type { AdviceRules } from './advise-preset.js';
+import type { AdviceRules } from '@pullbook/next-pull';
 
 /** The workshop's own rules for every advice, as the owner set them. */
 export async function readAdviceRules({

@@ -1,5 +1,5 @@
 import { ReadinessAnswer, Stage, type BoardCard } from '@pullbook/contracts';
-import type { AdviceRules, PresetAdvice } from '../advice/advise-preset.js';
+import type { AdviceRules, PresetAdvice } from '@pullbook/next-pull';
 import type { PresetRecord } from '../presets/load-presets.js';
 import { adviceOf } from '../presets/present-preset.js';
 import { stripFigures } from '../presets/strip-figures.js';

@@ -2,7 +2,7 @@ import { CarLimits, Mechanics, PresetKind, SettingRange } from '@pullbook/contra
 import type { WorkshopTransaction } from '@pullbook/database';
 import { DomainError } from '../plumbing/domain-error.js';
 import type { pageArguments } from '../plumbing/paging.js';
-import type { AdvicePull } from '../advice/advise-preset.js';
+import type { AdvicePull } from '@pullbook/next-pull';
 import type { ControllerAbilities } from './check-preset-values.js';
 import type { PresetValues } from './preset-values.js';
 

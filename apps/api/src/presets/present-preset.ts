@@ -1,5 +1,5 @@
 import type { Preset } from '@pullbook/contracts';
-import { advisePreset, type AdviceRules, type PresetAdvice } from '../advice/advise-preset.js';
+import { advisePreset, type AdviceRules, type PresetAdvice } from '@pullbook/next-pull';
 import type { PresetRecord } from './load-presets.js';
 import { derivePresetState } from './preset-state.js';
 

@@ -6,7 +6,7 @@ import { recordEvent } from '../plumbing/record-event.js';
 import type { SessionRecord } from '../tuning-sessions/load-session.js';
 import type { PullableGoal } from './prepare-pull.js';
 import { presentPull } from './present-pull.js';
-import { pullWarnings } from './pull-warnings.js';
+import { pullWarnings } from '@pullbook/next-pull';
 
 type Measured = 'gear' | 'rawPeakKpa' | 'settledKpa' | 'overshootPct' | 'riseTimeS' | 'onsetRpm' | 'intakeC';
 

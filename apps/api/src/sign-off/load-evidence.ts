@@ -1,6 +1,6 @@
 import type { PresetEvidence } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
-import type { AdviceRules } from '../advice/advise-preset.js';
+import type { AdviceRules } from '@pullbook/next-pull';
 import { loadPresets } from '../presets/load-presets.js';
 import { presetEvidence } from './preset-evidence.js';
 

@@ -1,5 +1,5 @@
 import type { PresetEvidence } from '@pullbook/contracts';
-import { advisePreset, type AdvicePull, type AdviceRules } from '../advice/advise-preset.js';
+import { advisePreset, type AdvicePull, type AdviceRules } from '@pullbook/next-pull';
 import type { PresetRecord } from '../presets/load-presets.js';
 
 /** A standing pull as the evidence sees it. */

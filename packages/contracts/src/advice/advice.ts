@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { BoostKpa, DutyPct, LimitKpa, Reason } from '../basics/basics.js';
+import { SettingRange } from '../controllers/controllers.js';
 
 export const DutyRange = z
   .object({ dutyMin: DutyPct, dutyMax: DutyPct, dutyStep: z.number().positive().max(100) })
@@ -47,6 +48,29 @@ export const DutyAdvice = z
   .meta({ id: 'DutyAdvice' });
 export type DutyAdvice = z.infer<typeof DutyAdvice>;
 
+/**
+ * All that an advice for a preset rests on but the pulls themselves. With it a device works out the next pull
+ * without network, from the same function as the server.
+ */
+export const AdviceBasis = z
+  .object({
+    dutyRange: SettingRange.nullable(),
+    targetKpa: LimitKpa.nullable(),
+    toleranceKpa: z.number(),
+    ceilingKpa: LimitKpa.nullable(),
+    baseKpa: BoostKpa.nullable(),
+    rules: z.object({
+      stepLimit: z.number(),
+      riskLimit: z.number(),
+      /** Pulls at the accepted duty that the workshop asks for. */
+      requiredPulls: z.number(),
+    }),
+    /** What is missing whatever was driven: readiness, a closed visit, a ceiling above the car's limits. */
+    missing: z.array(z.string()),
+  })
+  .meta({ id: 'AdviceBasis' });
+export type AdviceBasis = z.infer<typeof AdviceBasis>;
+
 /** The next pull of a preset in a tuning session; without ceiling and readiness there is no advice, only what is missing. */
 export const NextPull = z
   .object({
@@ -60,6 +84,7 @@ export const NextPull = z
     highestDutyPct: z.number().nullable(),
     stepLimit: z.number(),
     riskLimit: z.number(),
+    basis: AdviceBasis,
   })
   .meta({ id: 'NextPull' });
 export type NextPull = z.infer<typeof NextPull>;

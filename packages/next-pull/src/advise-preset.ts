@@ -1,14 +1,9 @@
-import type { DutyAdvice, SettingRange } from '@pullbook/contracts';
+import type { AdviceBasis, DutyAdvice, SettingRange } from '@pullbook/contracts';
 import { ArgumentError, type DutyAdviceRequest } from '@pullbook/tuning-math';
 import { adviseOnce, type TracedDutyAdvice } from './advise-once.js';
 
 /** The workshop's own rules for every advice. */
-export interface AdviceRules {
-  readonly stepLimit: number;
-  readonly riskLimit: number;
-  /** Pulls at the accepted duty that the workshop asks for. */
-  readonly requiredPulls: number;
-}
+export type AdviceRules = AdviceBasis['rules'];
 
 /** A pull as the advice sees it. */
 export interface AdvicePull {
@@ -19,13 +14,7 @@ export interface AdvicePull {
 }
 
 /** All that the advice for one preset rests on. Pulls in the order in which they were made, voided ones left out. */
-export interface PresetMaterial {
-  readonly dutyRange: SettingRange | null;
-  readonly targetKpa: number | null;
-  readonly toleranceKpa: number;
-  readonly ceilingKpa: number | null;
-  readonly baseKpa: number | null;
-  readonly rules: AdviceRules;
+export interface PresetMaterial extends Readonly<Omit<AdviceBasis, 'missing'>> {
   readonly pulls: readonly AdvicePull[];
 }
 

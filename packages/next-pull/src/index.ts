@@ -1,0 +1,10 @@
+export { adviseOnce, type TracedDutyAdvice } from './advise-once.js';
+export {
+  advisePreset,
+  type AdvicePull,
+  type AdviceRules,
+  type PresetAdvice,
+  type PresetMaterial,
+} from './advise-preset.js';
+export { nextPullOf } from './next-pull-of.js';
+export { pullWarnings, type PullBounds } from './pull-warnings.js';
