@@ -1,5 +1,6 @@
 import type { AdviceBasis, DutyAdvice, SettingRange } from '@pullbook/contracts';
 import { ArgumentError, type DutyAdviceRequest } from '@pullbook/tuning-math';
+import { pullsAtBaseHold } from './pulls-at-base-hold.js';
 import { adviseOnce, type TracedDutyAdvice } from './advise-once.js';
 
 /** The workshop's own rules for every advice. */
@@ -9,6 +10,8 @@ export type AdviceRules = AdviceBasis['rules'];
 export interface AdvicePull {
   readonly number: number;
   readonly dutyPct: number;
+  /** Gate hold, % of target; null or left out where it was not written down. */
+  readonly holdPct?: number | null | undefined;
   readonly peakKpa: number;
   readonly usable: boolean;
 }
@@ -41,7 +44,7 @@ export function advisePreset(material: PresetMaterial): PresetAdvice {
     ...(ceilingKpa === null ? ['agree the ceiling of this preset'] : []),
   ];
   if (dutyRange === null || targetKpa === null || ceilingKpa === null) return withoutAdvice(missing);
-  const usable = material.pulls.filter((pull) => pull.usable);
+  const usable = pullsAtBaseHold(material.pulls, material.gateHoldPct ?? null);
   try {
     const goal = { targetKpa, ceilingKpa, toleranceKpa: material.toleranceKpa };
     return judge(adviseOnce(requestOf(material, dutyRange, goal, usable)), material.rules, usable);

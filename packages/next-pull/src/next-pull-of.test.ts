@@ -7,6 +7,7 @@ const basis: AdviceBasis = {
   targetKpa: 140,
   toleranceKpa: 4,
   ceilingKpa: 155,
+  gateHoldPct: null,
   baseKpa: 55,
   rules: { stepLimit: 10, riskLimit: 0.02, requiredPulls: 3 },
   missing: [],

@@ -9,6 +9,7 @@ import {
   GateHoldAdviceRequest,
   Id,
   IdParams,
+  NextGateHold,
   NextPull,
 } from '@pullbook/contracts';
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
@@ -16,6 +17,7 @@ import { z } from 'zod';
 import { adviseHold } from './advise-hold.js';
 import { adviseOnce } from '@pullbook/next-pull';
 import { describeAir } from './describe-air.js';
+import { findNextGateHold } from './find-next-gate-hold.js';
 import { findNextPull } from './find-next-pull.js';
 import { forecastPreset } from './forecast-preset.js';
 import { refuseArgument } from './refuse-argument.js';
@@ -32,6 +34,12 @@ export const adviceRoutes: FastifyPluginAsyncZod = async (app) => {
     '/tuning-sessions/:id/next-pull',
     { schema: { tags, params: IdParams, querystring: NextPullQuery, response: { 200: NextPull } } },
     ({ actor, params, query }) => findNextPull(actor, params.id, query.presetId),
+  );
+
+  app.get(
+    '/tuning-sessions/:id/next-gate-hold',
+    { schema: { tags, params: IdParams, querystring: NextPullQuery, response: { 200: NextGateHold } } },
+    ({ actor, params, query }) => findNextGateHold(actor, params.id, query.presetId),
   );
 
   app.post(

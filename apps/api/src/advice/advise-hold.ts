@@ -1,5 +1,5 @@
 import type { GateHoldAdvice, GateHoldAdviceRequest } from '@pullbook/contracts';
-import { adviseGateHold } from '@pullbook/tuning-math';
+import { adviseGateHold, type GateHoldAdvice as MathAdvice } from '@pullbook/tuning-math';
 
 /**
  * The next step in the search for the highest gate hold, as the API tells it.
@@ -7,7 +7,12 @@ import { adviseGateHold } from '@pullbook/tuning-math';
  * @throws ArgumentError
  */
 export function adviseHold(request: GateHoldAdviceRequest): GateHoldAdvice {
-  const { action, holdPct, prediction, reasons, gain } = adviseGateHold(request);
+  return presentGateHoldAdvice(adviseGateHold(request));
+}
+
+/** An answer of the tuning math as the API tells it. */
+export function presentGateHoldAdvice(answer: MathAdvice): GateHoldAdvice {
+  const { action, holdPct, prediction, reasons, gain } = answer;
   return {
     action,
     holdPct,

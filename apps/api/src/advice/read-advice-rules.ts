@@ -1,13 +1,30 @@
-import type { Actor } from '../plumbing/actor.js';
 import type { AdviceRules } from '@pullbook/next-pull';
+import type { Actor } from '../plumbing/actor.js';
 
-/** The workshop's own rules for every advice, as the owner set them. */
+/** The workshop's own rules for advice and proof. */
+export interface WorkshopRules extends AdviceRules {
+  /** Highest mean overshoot that a raised gate hold may bring, %. */
+  readonly overshootLimitPct: number;
+  /** Share of all pulls that a proof promises inside the tolerance, and with which confidence. */
+  readonly coverageRatio: number;
+  readonly confidenceRatio: number;
+  /** Whether a preset has to be proven before it is signed off. */
+  readonly signOffNeedsProof: boolean;
+}
+
+/** The workshop's own rules, as the owner set them. */
 export async function readAdviceRules({
   db,
   workshopId,
-}: Pick<Actor, 'db' | 'workshopId'>): Promise<AdviceRules> {
-  const { stepLimit, riskLimit, requiredPulls } = await db.workshop.findUniqueOrThrow({
-    where: { id: workshopId },
-  });
-  return { stepLimit, riskLimit, requiredPulls };
+}: Pick<Actor, 'db' | 'workshopId'>): Promise<WorkshopRules> {
+  const row = await db.workshop.findUniqueOrThrow({ where: { id: workshopId } });
+  return {
+    stepLimit: row.stepLimit,
+    riskLimit: row.riskLimit,
+    requiredPulls: row.requiredPulls,
+    overshootLimitPct: row.overshootLimitPct,
+    coverageRatio: row.coverageRatio,
+    confidenceRatio: row.confidenceRatio,
+    signOffNeedsProof: row.signOffNeedsProof,
+  };
 }

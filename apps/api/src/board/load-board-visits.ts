@@ -1,7 +1,19 @@
 import type * as rows from '@pullbook/database';
 import type { WorkshopTransaction } from '@pullbook/database';
 
-type BoardPull = Pick<rows.Pull, 'presetId' | 'number' | 'dutyPct' | 'peakKpa' | 'usable' | 'voidedAt'>;
+type BoardPull = Pick<
+  rows.Pull,
+  | 'presetId'
+  | 'number'
+  | 'dutyPct'
+  | 'holdPct'
+  | 'peakKpa'
+  | 'usable'
+  | 'heatSoaked'
+  | 'overrideOn'
+  | 'heldForS'
+  | 'voidedAt'
+>;
 
 /** A visit as the board reads it. */
 export type BoardVisit = rows.Visit & {
@@ -23,7 +35,10 @@ const boardParts = {
   tuningSessions: { orderBy: { number: 'desc' }, take: 1 },
   pulls: {
     orderBy: { number: 'asc' },
-    select: { presetId: true, number: true, dutyPct: true, peakKpa: true, usable: true, voidedAt: true },
+    select: {
+      ...{ presetId: true, number: true, dutyPct: true, holdPct: true, peakKpa: true },
+      ...{ usable: true, heatSoaked: true, overrideOn: true, heldForS: true, voidedAt: true },
+    },
   },
 } as const;
 

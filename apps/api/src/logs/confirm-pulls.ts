@@ -63,7 +63,8 @@ function drivenPull(
 ): DrivenPull {
   const { position, index, logId, recordedAt } = from;
   if (found === undefined) throw wrongIndex('invalid-request', position, `this log has no pull ${index + 1}`);
-  const { peakKpa, gear, rawPeakKpa, settledKpa, overshootPct, riseTimeS, onsetRpm, intakeC } = found;
+  const { peakKpa, gear, rawPeakKpa, settledKpa, overshootPct, riseTimeS, onsetRpm } = found;
+  const { intakeC, gradientPct, hunting } = found;
   if (peakKpa === null) {
     throw wrongIndex(
       'invalid-request',
@@ -74,10 +75,16 @@ function drivenPull(
   return {
     dutyPct: input.dutyPct,
     holdPct: input.holdPct,
+    correctionStrength: input.correctionStrength,
+    overrideOn: input.overrideOn,
+    heldForS: input.heldForS,
     peakKpa,
     heatSoaked: input.heatSoaked,
     note: '',
-    measured: { gear, rawPeakKpa, settledKpa, overshootPct, riseTimeS, onsetRpm, intakeC },
+    measured: {
+      ...{ gear, rawPeakKpa, settledKpa, overshootPct, riseTimeS, onsetRpm },
+      ...{ intakeC, gradientPct, hunting },
+    },
     usable: found.usable,
     reasons: found.reasons,
     from: { logId, logPullIndex: index },

@@ -15,6 +15,15 @@ export interface PresetCar {
   readonly controller: ControllerAbilities | null;
 }
 
+/** A standing pull as state, proof and advice see it. */
+export interface PresetPull extends AdvicePull {
+  readonly holdPct: number | null;
+  readonly heatSoaked: boolean;
+  /** Timed override only: whether it was on, and how long it was seen to hold. */
+  readonly overrideOn: boolean | null;
+  readonly heldForS: number | null;
+}
+
 /** A preset of the book with all that its state and its advice follow from. */
 export interface PresetRecord {
   readonly id: string;
@@ -25,8 +34,13 @@ export interface PresetRecord {
   readonly createdAt: Date;
   readonly values: PresetValues;
   /** Standing pulls of the newest visit in which it was pulled, in order. */
-  readonly pulls: readonly AdvicePull[];
+  readonly pulls: readonly PresetPull[];
 }
+
+const pullFields = {
+  ...{ visitId: true, number: true, dutyPct: true, holdPct: true, peakKpa: true },
+  ...{ usable: true, heatSoaked: true, overrideOn: true, heldForS: true },
+} as const;
 
 type PageArguments = Partial<ReturnType<typeof pageArguments>>;
 
@@ -49,7 +63,7 @@ export async function loadPresets(
       pulls: {
         where: { voidedAt: null },
         orderBy: [{ visit: { number: 'desc' } }, { number: 'asc' }],
-        select: { visitId: true, number: true, dutyPct: true, peakKpa: true, usable: true },
+        select: pullFields,
       },
     },
   });
@@ -61,7 +75,7 @@ export async function loadPresets(
     isReplaced: row.replacedAt !== null,
     createdAt: row.createdAt,
     values: valuesOf(row.id, revisions[0]),
-    pulls: pulls.filter((pull) => pull.visitId === pulls[0]?.visitId).map(advicePullOf),
+    pulls: pulls.filter((pull) => pull.visitId === pulls[0]?.visitId).map(presetPullOf),
   }));
 }
 
@@ -141,6 +155,7 @@ export function presetValuesOf(row: RevisionRow): PresetValues {
   };
 }
 
-function advicePullOf({ number, dutyPct, peakKpa, usable }: AdvicePull): AdvicePull {
-  return { number, dutyPct, peakKpa, usable };
+function presetPullOf(row: PresetPull): PresetPull {
+  const { number, dutyPct, holdPct, peakKpa, usable, heatSoaked, overrideOn, heldForS } = row;
+  return { number, dutyPct, holdPct, peakKpa, usable, heatSoaked, overrideOn, heldForS };
 }

@@ -11,6 +11,7 @@ export function adviceOf(record: PresetRecord, rules: AdviceRules): PresetAdvice
     targetKpa: values.targetKpa,
     toleranceKpa: values.toleranceKpa,
     ceilingKpa: values.ceilingKpa,
+    gateHoldPct: values.gateHoldPct,
     baseKpa: car.baseKpa,
     rules,
     pulls,

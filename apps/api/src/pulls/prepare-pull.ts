@@ -10,6 +10,7 @@ export interface PullSetting {
   readonly presetId: string;
   readonly dutyPct: number;
   readonly holdPct: number | null;
+  readonly correctionStrength: number | null;
 }
 
 /** A preset that a pull may be recorded for. */
@@ -56,7 +57,10 @@ function checkPreset({ car, values, isReplaced }: PresetRecord, session: Session
   if (isReplaced) throw refusal('conflict', 'presetId', `a newer preset took the slot of ${values.name}`);
 }
 
-function checkSettings({ car }: PresetRecord, { dutyPct, holdPct }: PullSetting): SettingRange {
+function checkSettings(
+  { car }: PresetRecord,
+  { dutyPct, holdPct, correctionStrength }: PullSetting,
+): SettingRange {
   const { controller } = car;
   if (controller === null) {
     throw refusal('invalid-request', 'dutyPct', "describe the car's controller before the first pull");
@@ -65,15 +69,29 @@ function checkSettings({ car }: PresetRecord, { dutyPct, holdPct }: PullSetting)
     { code: 'duty-out-of-range', field: 'dutyPct', name: 'duty', value: dutyPct },
     controller.dutyPct,
   );
-  if (holdPct === null) return controller.dutyPct;
-  if (controller.holdPct === null) {
-    throw refusal('hold-out-of-range', 'holdPct', "this car's controller has no gate hold");
-  }
-  checkSetting(
-    { code: 'hold-out-of-range', field: 'holdPct', name: 'gate hold', value: holdPct },
-    controller.holdPct,
-  );
+  checkOptional(controller.holdPct, {
+    ...{ code: 'hold-out-of-range', field: 'holdPct', name: 'gate hold' },
+    value: holdPct,
+  });
+  checkOptional(controller.correction, {
+    ...{ code: 'invalid-request', field: 'correctionStrength', name: 'correction strength' },
+    value: correctionStrength,
+  });
   return controller.dutyPct;
+}
+
+interface OptionalSetting {
+  readonly code: DomainError['code'];
+  readonly field: string;
+  readonly name: string;
+  readonly value: number | null;
+}
+
+function checkOptional(range: SettingRange | null, setting: OptionalSetting): void {
+  const { value, code, field, name } = setting;
+  if (value === null) return;
+  if (range === null) throw refusal(code, field, `this car's controller has no ${name}`);
+  checkSetting({ ...setting, value }, range);
 }
 
 function refusal(code: DomainError['code'], field: string, message: string): DomainError {

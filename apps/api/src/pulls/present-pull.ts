@@ -1,13 +1,18 @@
 import { Reason, type Pull } from '@pullbook/contracts';
 import { z } from 'zod';
 
+type Told = 'source' | 'reasons' | 'warnings' | 'voidedAt' | 'recordedAt' | 'hunting';
+
 /** A row of the book as the database gives it. */
-export interface PullRow extends Omit<Pull, 'source' | 'reasons' | 'warnings' | 'voidedAt' | 'recordedAt'> {
+export interface PullRow extends Omit<Pull, Told> {
   readonly source: string;
   readonly reasons: unknown;
   readonly warnings: unknown;
   readonly voidedAt: Date | null;
   readonly recordedAt: Date;
+  readonly huntingHz: number | null;
+  readonly huntingDampingRatio: number | null;
+  readonly huntingAmplitudeKpa: number | null;
 }
 
 const Reasons = z.array(Reason);
@@ -30,7 +35,12 @@ export function presentPull(row: PullRow): Pull {
     riseTimeS: row.riseTimeS,
     onsetRpm: row.onsetRpm,
     intakeC: row.intakeC,
+    gradientPct: row.gradientPct,
     heatSoaked: row.heatSoaked,
+    correctionStrength: row.correctionStrength,
+    hunting: huntingOf(row),
+    overrideOn: row.overrideOn,
+    heldForS: row.heldForS,
     source: row.source === 'log' ? 'log' : 'typed',
     logId: row.logId,
     usable: row.usable,
@@ -42,4 +52,13 @@ export function presentPull(row: PullRow): Pull {
     recordedBy: row.recordedBy,
     recordedAt: row.recordedAt.toISOString(),
   };
+}
+
+/** The hunting that a log showed in a pull; null where none was found. */
+export function huntingOf(
+  row: Pick<PullRow, 'huntingHz' | 'huntingDampingRatio' | 'huntingAmplitudeKpa'>,
+): Pull['hunting'] {
+  const { huntingHz, huntingDampingRatio, huntingAmplitudeKpa } = row;
+  if (huntingHz === null || huntingAmplitudeKpa === null) return null;
+  return { frequencyHz: huntingHz, dampingRatio: huntingDampingRatio, amplitudeKpa: huntingAmplitudeKpa };
 }

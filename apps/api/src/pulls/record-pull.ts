@@ -5,7 +5,7 @@ import { holdOpenVisit } from '../tuning-sessions/hold-open-visit.js';
 import { loadSession } from '../tuning-sessions/load-session.js';
 import { visitOfSession } from '../tuning-sessions/visit-of-session.js';
 import { preparePull } from './prepare-pull.js';
-import { writePull } from './write-pull.js';
+import { writePull, type DrivenPull } from './write-pull.js';
 
 /** A recorded pull and the visit that it belongs to. */
 export interface RecordedPull {
@@ -33,10 +33,13 @@ export async function recordPull(actor: Actor, sessionId: string, input: PullNew
       {
         dutyPct: input.dutyPct,
         holdPct: input.holdPct,
+        correctionStrength: input.correctionStrength,
+        overrideOn: input.overrideOn,
+        heldForS: input.heldForS,
         peakKpa: input.peakKpa,
         heatSoaked: input.heatSoaked,
         note: input.note,
-        measured: { gear: input.gear },
+        measured: typedFigures(input),
         usable: true,
         reasons: [],
         from: null,
@@ -45,4 +48,10 @@ export async function recordPull(actor: Actor, sessionId: string, input: PullNew
     );
   });
   return { pull, visitId };
+}
+
+/** What a person read off: overshoot follows from peak and settled boost. */
+function typedFigures({ gear, peakKpa, settledKpa, riseTimeS, onsetRpm }: PullNew): DrivenPull['measured'] {
+  const overshootPct = settledKpa === null ? null : (100 * (peakKpa - settledKpa)) / settledKpa;
+  return { gear, settledKpa, riseTimeS, onsetRpm, overshootPct };
 }

@@ -8,10 +8,20 @@ import type { PullableGoal } from './prepare-pull.js';
 import { presentPull } from './present-pull.js';
 import { pullWarnings } from '@pullbook/next-pull';
 
-type Measured = 'gear' | 'rawPeakKpa' | 'settledKpa' | 'overshootPct' | 'riseTimeS' | 'onsetRpm' | 'intakeC';
+type Measured =
+  | 'gear'
+  | 'rawPeakKpa'
+  | 'settledKpa'
+  | 'overshootPct'
+  | 'riseTimeS'
+  | 'onsetRpm'
+  | 'intakeC'
+  | 'gradientPct'
+  | 'hunting';
+type Setting = 'dutyPct' | 'holdPct' | 'correctionStrength' | 'overrideOn' | 'heldForS';
 
 /** A pull as it was driven and measured, before it has a number in the book. */
-export interface DrivenPull extends Pick<Pull, 'dutyPct' | 'holdPct' | 'peakKpa' | 'heatSoaked' | 'note'> {
+export interface DrivenPull extends Pick<Pull, Setting | 'peakKpa' | 'heatSoaked' | 'note'> {
   readonly measured: Partial<Pick<Pull, Measured>>;
   readonly usable: boolean;
   readonly reasons: readonly Reason[];
@@ -40,6 +50,7 @@ export async function writePull(
   const duties = before.filter((pull) => pull.usable && pull.voidedAt === null).map((pull) => pull.dutyPct);
   const highestDutyPct = Math.max(goal.dutyRange.min, ...duties);
   const { measured, from, reasons, ...rest } = driven;
+  const { hunting = null, ...figures } = measured;
   const row = await tx.pull.create({
     data: {
       ...key,
@@ -47,7 +58,8 @@ export async function writePull(
       presetRevision: goal.preset.revision,
       number: (before.at(-1)?.number ?? 0) + 1,
       ...rest,
-      ...measured,
+      ...figures,
+      ...huntingColumns(hunting),
       ...from,
       source: from === null ? 'typed' : 'log',
       reasons: [...reasons],
@@ -63,4 +75,12 @@ export async function writePull(
     detail: { ...key, number: row.number, dutyPct: row.dutyPct, peakKpa: row.peakKpa, source: row.source },
   });
   return presentPull(row);
+}
+
+function huntingColumns(hunting: Pull['hunting']) {
+  return {
+    huntingHz: hunting?.frequencyHz ?? null,
+    huntingDampingRatio: hunting?.dampingRatio ?? null,
+    huntingAmplitudeKpa: hunting?.amplitudeKpa ?? null,
+  };
 }

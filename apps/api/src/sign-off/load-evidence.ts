@@ -14,7 +14,10 @@ export async function loadEvidence(
   const pulls = await db.pull.findMany({
     where: { visitId: visit.id, voidedAt: null },
     orderBy: [{ presetId: 'asc' }, { number: 'asc' }],
-    select: { presetId: true, number: true, dutyPct: true, peakKpa: true, usable: true, heatSoaked: true },
+    select: {
+      ...{ presetId: true, number: true, dutyPct: true, holdPct: true, peakKpa: true },
+      ...{ usable: true, heatSoaked: true, overrideOn: true, heldForS: true },
+    },
   });
   return presets
     .filter((preset) => !preset.isReplaced)

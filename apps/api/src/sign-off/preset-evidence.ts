@@ -23,6 +23,7 @@ export function presetEvidence(
     targetKpa: values.targetKpa,
     toleranceKpa: values.toleranceKpa,
     ceilingKpa: values.ceilingKpa,
+    gateHoldPct: values.gateHoldPct,
     baseKpa: car.baseKpa,
     rules,
     pulls,

@@ -1,4 +1,11 @@
-import { noLimits, noMechanics, readinessKeys, type Pull, type Preset } from '@pullbook/contracts';
+import {
+  noLimits,
+  noMechanics,
+  readinessKeys,
+  type Preset,
+  type Pull,
+  type PullNew,
+} from '@pullbook/contracts';
 import type { TestPerson, TestWorkshop } from '../plumbing/test-workshop.js';
 
 /** A car in the yard with all that a pull needs. */
@@ -97,7 +104,7 @@ export async function pullAt(
   tuner: TestPerson,
   yard: TestYard,
   dutyPct: number,
-  more: Partial<Pull> = {},
+  more: Partial<PullNew> = {},
 ): Promise<Pull> {
   const payload = { presetId: yard.presetId, dutyPct, peakKpa: testPeakKpa(dutyPct), ...more };
   const answer = await tuner.ask('POST', `/tuning-sessions/${yard.sessionId}/pulls`, { payload });

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { BoostKpa, DutyPct, LimitKpa, Reason } from '../basics/basics.js';
+import { BoostKpa, DutyPct, HoldPct, LimitKpa, Reason } from '../basics/basics.js';
 import { SettingRange } from '../controllers/controllers.js';
 
 export const DutyRange = z
@@ -58,6 +58,8 @@ export const AdviceBasis = z
     targetKpa: LimitKpa.nullable(),
     toleranceKpa: z.number(),
     ceilingKpa: LimitKpa.nullable(),
+    /** Gate hold that the preset stores: only pulls at it tell what duty does. */
+    gateHoldPct: HoldPct.nullable().default(null),
     baseKpa: BoostKpa.nullable(),
     rules: z.object({
       stepLimit: z.number(),

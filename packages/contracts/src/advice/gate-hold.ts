@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { BoostKpa, HoldPct, Reason } from '../basics/basics.js';
+import { SettingRange } from '../controllers/controllers.js';
 import { Goal, Prediction } from './advice.js';
 
 export const HoldRange = z
@@ -38,3 +39,29 @@ export const GateHoldAdvice = z
   })
   .meta({ id: 'GateHoldAdvice' });
 export type GateHoldAdvice = z.infer<typeof GateHoldAdvice>;
+
+/** The next gate hold of a preset in a tuning session, once its duty is kept; or what is missing before there is one. */
+export const NextGateHold = z
+  .object({
+    ready: z.boolean(),
+    missing: z.array(z.string()),
+    cautions: z.array(z.string()),
+    advice: GateHoldAdvice.nullable(),
+    /** Duty that the preset keeps, at which every pull of this search is driven. */
+    dutyPct: z.number().nullable(),
+    /** Gate hold that the preset keeps so far. */
+    keptHoldPct: z.number().nullable(),
+    highestHoldPct: z.number().nullable(),
+    /** What the controller can be set to; null for one without a gate hold. */
+    range: SettingRange.nullable(),
+    stepLimit: z.number(),
+    riskLimit: z.number(),
+    overshootLimitPct: z.number(),
+    /** Numbers of the pulls that this answer rests on, and of those that prove a found hold. */
+    restsOnPulls: z.array(z.number().int()),
+    provingPullNumbers: z.array(z.number().int()),
+    /** Numbers of pulls at this duty that cannot count here: they have no gate hold or no settled boost. */
+    notCountedPulls: z.array(z.number().int()),
+  })
+  .meta({ id: 'NextGateHold' });
+export type NextGateHold = z.infer<typeof NextGateHold>;

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { DutyPct, HoldPct, Id, Instant, Reason } from '../basics/basics.js';
+import { CorrectionStrength, HeldForS, Hunting } from '../pulls/pulls.js';
 
 export const LogChannel = z
   .object({ header: z.string(), quantity: z.string(), unit: z.string() })
@@ -18,6 +19,8 @@ export const FoundPull = z
     riseTimeS: z.number().nullable(),
     onsetRpm: z.number().nullable(),
     intakeC: z.number().nullable(),
+    gradientPct: z.number().nullable().default(null),
+    hunting: Hunting.nullable().default(null),
     usable: z.boolean(),
     reasons: z.array(Reason),
   })
@@ -73,6 +76,9 @@ export const LogConfirm = z
     dutyPct: DutyPct,
     holdPct: HoldPct.nullable().default(null),
     heatSoaked: z.boolean().default(false),
+    correctionStrength: CorrectionStrength.nullable().default(null),
+    overrideOn: z.boolean().nullable().default(null),
+    heldForS: HeldForS.nullable().default(null),
     indexes: z.array(z.number().int().min(0)).min(1).max(100),
   })
   .meta({ id: 'LogConfirm' });

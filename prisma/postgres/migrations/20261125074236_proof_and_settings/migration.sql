@@ -1,0 +1,17 @@
+-- AlterTable
+ALTER TABLE "Car" ADD COLUMN     "compressorMap" JSONB;
+
+-- AlterTable
+ALTER TABLE "Pull" ADD COLUMN     "correctionStrength" DOUBLE PRECISION,
+ADD COLUMN     "gradientPct" DOUBLE PRECISION,
+ADD COLUMN     "heldForS" DOUBLE PRECISION,
+ADD COLUMN     "huntingAmplitudeKpa" DOUBLE PRECISION,
+ADD COLUMN     "huntingDampingRatio" DOUBLE PRECISION,
+ADD COLUMN     "huntingHz" DOUBLE PRECISION,
+ADD COLUMN     "overrideOn" BOOLEAN;
+
+-- AlterTable
+ALTER TABLE "Workshop" ADD COLUMN     "confidenceRatio" DOUBLE PRECISION NOT NULL DEFAULT 0.95,
+ADD COLUMN     "coverageRatio" DOUBLE PRECISION NOT NULL DEFAULT 0.9,
+ADD COLUMN     "overshootLimitPct" DOUBLE PRECISION NOT NULL DEFAULT 5,
+ADD COLUMN     "signOffNeedsProof" BOOLEAN NOT NULL DEFAULT false;
