@@ -1,0 +1,196 @@
+import { describe, expect, test } from 'vitest';
+import { adviseDuty } from './advise-duty.js';
+import type { DutyAction, DutyAdviceRequest, DutyPull, DutyReasonCode } from './duty-advice-types.js';
+
+const pulls = (...pairs: [number, number][]): DutyPull[] =>
+  pairs.map(([duty, peakKpa]) => ({ duty, peakKpa }));
+
+const sound: DutyAdviceRequest = {
+  controller: { dutyMin: 0, dutyMax: 100, dutyStep: 1 },
+  goal: { targetKpa: 140, toleranceKpa: 4, ceilingKpa: 155 },
+  baseKpa: 55,
+  pulls: [],
+};
+const climb: [number, number][] = [
+  [10, 56],
+  [20, 66],
+  [30, 80],
+  [40, 97],
+  [50, 118],
+];
+const many = (count: number, ...pairs: [number, number][]): [number, number][] =>
+  Array.from({ length: count }, (_, index) => pairs[index % pairs.length] ?? [0, 0]);
+
+interface Example {
+  readonly why: string;
+  readonly action: DutyAction;
+  readonly request: DutyAdviceRequest;
+  /** What the sentence must say. */
+  readonly says: string;
+}
+
+/** One history for every code: a code that nothing brings about does not compile. */
+const EXAMPLES: Record<DutyReasonCode, Example> = {
+  'first-pull': { why: 'nothing was pulled yet', action: 'pull', request: sound, says: 'start low' },
+  'step-limit': {
+    why: 'the target is far above',
+    action: 'pull',
+    request: { ...sound, pulls: pulls([10, 56], [20, 58], [30, 64]) },
+    says: '10 points above 30 %',
+  },
+  'ceiling-risk': {
+    why: 'nobody knows the base boost and the first peak was high',
+    action: 'pull',
+    request: {
+      ...sound,
+      goal: { targetKpa: 87, toleranceKpa: 2.2, ceilingKpa: 94 },
+      baseKpa: null,
+      pulls: pulls([3, 54]),
+    },
+    says: 'ceiling of 94 kPa keeps to the limit of 2 %',
+  },
+  'aim-at-target': {
+    why: 'the target is within one step',
+    action: 'pull',
+    request: { ...sound, pulls: pulls(...climb, [56, 132]) },
+    says: 'most likely to make 140 kPa within 4 kPa',
+  },
+  'back-down': {
+    why: 'the last pull made too much',
+    action: 'pull',
+    request: { ...sound, pulls: pulls(...climb, [60, 147], [60, 148]) },
+    says: 'go back to',
+  },
+  confirm: {
+    why: 'one reading on the target does not prove it where readings scatter',
+    action: 'repeat',
+    request: {
+      ...sound,
+      goal: { targetKpa: 140, toleranceKpa: 2.8, ceilingKpa: 160 },
+      pulls: pulls([10, 56], [20, 69], [30, 77], [40, 101], [50, 114], [58, 140.5]),
+    },
+    says: 'one more pull confirms it',
+  },
+  'low-reading-in-doubt': {
+    why: 'the last reading fell back below an earlier one',
+    action: 'repeat',
+    request: { ...sound, pulls: pulls(...climb, [55, 108]) },
+    says: 'a false low reading would hide how near the ceiling is',
+  },
+  'high-reading-in-doubt': {
+    why: 'the last reading jumped, still under the ceiling',
+    action: 'repeat',
+    request: {
+      ...sound,
+      goal: { targetKpa: 176, toleranceKpa: 3.6, ceilingKpa: 189 },
+      baseKpa: 63,
+      pulls: pulls([8, 60], [18, 120]),
+    },
+    says: 'more than the pulls before it lead one to expect',
+  },
+  'learn-scatter': {
+    why: 'readings contradict one another just below the ceiling',
+    action: 'repeat',
+    request: {
+      ...sound,
+      controller: { dutyMin: 0, dutyMax: 95, dutyStep: 1 },
+      goal: { targetKpa: 76.2, toleranceKpa: 2.1, ceilingKpa: 81.8 },
+      pulls: pulls([5, 58], [15, 54.6], [25, 57.4], [35, 83.5], [33, 81.4], [31, 74.2]),
+    },
+    says: 'to learn how far its peaks scatter',
+  },
+  'inside-tolerance': {
+    why: 'the duty made the target again',
+    action: 'accept',
+    request: { ...sound, pulls: pulls(...climb, [58, 139.5], [58, 140.4]) },
+    says: 'proved by pulls 6, 7',
+  },
+  'target-out-of-reach': {
+    why: 'the car stays flat to full duty',
+    action: 'stop',
+    request: {
+      ...sound,
+      pulls: pulls(...Array.from({ length: 10 }, (_, i): [number, number] => [10 * (i + 1), 57 + i])),
+    },
+    says: 'Highest so far: 66 kPa',
+  },
+  'floor-over-target': {
+    why: 'the lowest duty makes too much',
+    action: 'stop',
+    request: { ...sound, baseKpa: null, pulls: pulls([10, 151], [0, 150], [0, 150.5]) },
+    says: 'Even the lowest duty (0 %) makes more than 144 kPa',
+  },
+  'peak-soared': {
+    why: 'a hose came off the actuator',
+    action: 'stop',
+    request: { ...sound, pulls: pulls([10, 56], [20, 56.5], [30, 57], [40, 190]) },
+    says: 'soared to 190 kPa at 40 %',
+  },
+  'ceiling-passed-again': {
+    why: 'three peaks just past the ceiling, each expected more than the one before',
+    action: 'stop',
+    request: { ...sound, pulls: pulls(...climb, [60, 157], [59, 156], [59, 157]) },
+    says: 'The ceiling of 155 kPa was passed again (157 kPa at 59 %)',
+  },
+  'response-lost': {
+    why: 'two low readings running',
+    action: 'stop',
+    request: { ...sound, pulls: pulls(...climb, [55, 92], [55, 91]) },
+    says: '(91 kPa at 55 %)',
+  },
+  'no-safe-duty': {
+    why: 'the measured base boost is near the ceiling',
+    action: 'stop',
+    request: { ...sound, goal: { targetKpa: 57, toleranceKpa: 1.3, ceilingKpa: 62.3 }, baseKpa: 66.3 },
+    says: 'No duty keeps the chance of passing the ceiling of 62.3 kPa',
+  },
+  'no-duty-in-tolerance': {
+    why: 'the response falls between settings',
+    action: 'stop',
+    request: {
+      ...sound,
+      controller: { dutyMin: 0, dutyMax: 100, dutyStep: 5 },
+      pulls: pulls(...climb, ...many(42, [55, 130], [60, 146], [50, 119])),
+    },
+    says: '47 pulls have not found a duty',
+  },
+  'scatter-too-wide': {
+    why: 'twenty readings at one duty lie on both sides of the tolerance',
+    action: 'stop',
+    request: {
+      ...sound,
+      goal: { targetKpa: 140, toleranceKpa: 1.5, ceilingKpa: 165 },
+      pulls: pulls(...climb, ...many(20, [57, 132], [57, 144], [57, 137], [57, 149])),
+    },
+    says: 'too much for a tolerance of 1.5 kPa',
+  },
+  'heat-soak': {
+    why: 'several pulls were made without a rest',
+    action: 'pull',
+    request: { ...sound, pulls: pulls([10, 56], [20, 58], [30, 64], [35, 70]) },
+    says: 'soaking with heat',
+  },
+};
+
+describe('adviseDuty gives each of its reasons', () => {
+  const examples = Object.entries(EXAMPLES).map(
+    ([code, { why, ...example }]) => [code, why, example] as const,
+  );
+
+  test.each(examples)('%s: %s', (code, _why, { action, request, says }) => {
+    const advice = adviseDuty(request);
+    const reason = advice.reasons.find((given) => given.code === code);
+    expect(advice.reasons.map((given) => given.code)).toContain(code);
+    expect(reason?.text).toContain(says);
+    expect(advice.action).toBe(action);
+    expect(advice.duty === null).toBe(action === 'stop');
+    for (const { text } of advice.reasons) expect(text).not.toMatch(/NaN|undefined|Infinity|null/);
+  });
+
+  test.each(examples.filter(([code]) => code !== 'heat-soak'))(
+    '%s comes first, since it decided',
+    (code, _why, { request }) => {
+      expect(adviseDuty(request).reasons[0]?.code).toBe(code);
+    },
+  );
+});
