@@ -34,7 +34,7 @@ const history = fc
       const along = Math.min(Math.max((duty - drawn.starts) / drawn.length, 0), 1);
       return targetKpa * (drawn.floor + drawn.rise * along * along * (3 - 2 * along));
     };
-    let highest = dutyMin;
+    let highest: number = dutyMin;
     const pulls = drawn.shots.map(({ step, normal, isFalse }): DutyPull => {
       const wanted = Math.min(highest - 3 + 13 * step, dutyMax);
       const duty = dutyMin + Math.max(Math.floor((wanted - dutyMin) / dutyStep), 0) * dutyStep;
