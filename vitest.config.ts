@@ -11,6 +11,7 @@ export default defineConfig({
       'apps/*/src/**/*.test.ts',
       'apps/web/{app,client,components,offline,queries}/**/*.test.ts',
       'tests/outside/**/*.test.ts',
+      'tests/bench/**/*.test.ts',
     ],
     // Against hanging only: a busy machine is slow, and no test measures time.
     testTimeout: 90_000,

@@ -42,7 +42,9 @@ async function workThrough(
   waiting: Piece[],
   place: (piece: Piece, sent: readonly CarlessRun[]) => void,
 ): Promise<void> {
-  const worker = new Worker(new URL('./start-worker.mjs', import.meta.url));
+  const worker = new Worker(new URL('./start-worker.mjs', import.meta.url), {
+    execArgv: ['--conditions=pullbook-source'],
+  });
   try {
     for (let piece = waiting.shift(); piece; piece = waiting.shift()) place(piece, await ask(worker, piece));
   } finally {
