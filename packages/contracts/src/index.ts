@@ -16,6 +16,7 @@ export * from './advice/advice.js';
 export * from './advice/air.js';
 export * from './advice/forecast.js';
 export * from './advice/gate-hold.js';
+export * from './advice/correction.js';
 export * from './sign-off/sign-off.js';
 export * from './reports/reports.js';
 export * from './board/board.js';

@@ -9,6 +9,7 @@ import {
   GateHoldAdviceRequest,
   Id,
   IdParams,
+  NextCorrection,
   NextGateHold,
   NextPull,
 } from '@pullbook/contracts';
@@ -17,6 +18,7 @@ import { z } from 'zod';
 import { adviseHold } from './advise-hold.js';
 import { adviseOnce } from '@pullbook/next-pull';
 import { describeAir } from './describe-air.js';
+import { findNextCorrection } from './find-next-correction.js';
 import { findNextGateHold } from './find-next-gate-hold.js';
 import { findNextPull } from './find-next-pull.js';
 import { forecastPreset } from './forecast-preset.js';
@@ -40,6 +42,12 @@ export const adviceRoutes: FastifyPluginAsyncZod = async (app) => {
     '/tuning-sessions/:id/next-gate-hold',
     { schema: { tags, params: IdParams, querystring: NextPullQuery, response: { 200: NextGateHold } } },
     ({ actor, params, query }) => findNextGateHold(actor, params.id, query.presetId),
+  );
+
+  app.get(
+    '/tuning-sessions/:id/next-correction',
+    { schema: { tags, params: IdParams, querystring: NextPullQuery, response: { 200: NextCorrection } } },
+    ({ actor, params, query }) => findNextCorrection(actor, params.id, query.presetId),
   );
 
   app.post(

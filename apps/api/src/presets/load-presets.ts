@@ -12,7 +12,7 @@ export interface PresetCar {
   readonly limits: CarLimits;
   /** Peak with the solenoid idle as far as the spring tells it, kPa gauge. */
   readonly baseKpa: number | null;
-  readonly controller: ControllerAbilities | null;
+  readonly controller: (ControllerAbilities & { readonly isClosedLoop: boolean }) | null;
 }
 
 /** A standing pull as state, proof and advice see it. */
@@ -108,6 +108,7 @@ interface CarRow {
   readonly controller: {
     readonly presetSlots: number;
     readonly hasTimedOverride: boolean;
+    readonly loop: string;
     readonly dutyPct: unknown;
     readonly holdPct: unknown;
     readonly correction: unknown;
@@ -122,6 +123,7 @@ function presetCarOf({ id, limits, mechanics, controller }: CarRow): PresetCar {
     controller: controller && {
       presetSlots: controller.presetSlots,
       hasTimedOverride: controller.hasTimedOverride,
+      isClosedLoop: controller.loop === 'closed',
       dutyPct: SettingRange.parse(controller.dutyPct),
       holdPct: SettingRange.nullable().parse(controller.holdPct),
       correction: SettingRange.nullable().parse(controller.correction),

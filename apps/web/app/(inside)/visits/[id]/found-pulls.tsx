@@ -12,6 +12,7 @@ import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useNotices } from '../../../../components/notices/notices';
 import { useUnits } from '../../../../components/units/use-units';
 import { useConfirmLog } from '../../../../queries/logs/use-confirm-log';
+import { LogSettings, noLogSettings } from './log-settings';
 import { FoundPullRow } from './found-pull-row';
 import styles from './log.module.css';
 
@@ -35,7 +36,7 @@ export function FoundPulls({ log, preset, dutyPct, onDone }: FoundPullsProps) {
     () => new Set(analysis.pulls.flatMap((pull, index) => (pull.usable && !taken.has(index) ? [index] : []))),
   );
   const [isHot, setHot] = useState(false);
-  const draft = useDraft({ dutyPct: dutyPct === null ? '' : String(dutyPct) });
+  const draft = useDraft({ ...noLogSettings, dutyPct: dutyPct === null ? '' : String(dutyPct) });
   const choose = (index: number, isChosen: boolean) =>
     setChosen((old) => new Set(isChosen ? [...old, index] : [...old].filter((one) => one !== index)));
   const submit = (event: FormEvent) => {
@@ -43,7 +44,9 @@ export function FoundPulls({ log, preset, dutyPct, onDone }: FoundPullsProps) {
     const read = readValues(draft.values, units, LogConfirm, (from) => ({
       presetId: preset.id,
       dutyPct: from.numberOrNull('dutyPct'),
-      holdPct: preset.gateHoldPct,
+      holdPct: from.numberOrNull('holdPct'),
+      correctionStrength: from.numberOrNull('correctionStrength'),
+      overrideOn: preset.kind === 'timed-override' ? true : null,
       heatSoaked: isHot,
       indexes: [...chosen].sort((a, b) => a - b),
     }));
@@ -111,6 +114,7 @@ export function FoundPulls({ log, preset, dutyPct, onDone }: FoundPullsProps) {
               hint={`For all the pulls chosen, on preset ${preset.slot} ${preset.name}.`}
               {...draft.bind('dutyPct')}
             />
+            <LogSettings log={log} preset={preset} draft={draft} />
             <CheckField label="Heat-soaked" checked={isHot} onChange={setHot} />
           </div>
           <ProblemNote error={confirm.error} />

@@ -15,6 +15,8 @@ import { ResponsePart } from './response-part';
 import { stripOf } from './strip-of';
 import styles from './visit.module.css';
 
+const CorrectionPart = dynamic(() => import('./correction-part').then((part) => part.CorrectionPart));
+const HoldPart = dynamic(() => import('./hold-part').then((part) => part.HoldPart));
 const LogDrop = dynamic(() => import('./log-drop').then((part) => part.LogDrop));
 
 interface PresetBenchProps {
@@ -57,6 +59,7 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
       onDrop={drop}
     >
       <div className={styles.left}>
+        <HoldPart preset={preset} visit={visit} session={session} pulls={pulls} number={number} />
         <NextPullPanel
           preset={preset}
           car={car}
@@ -66,6 +69,7 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
           error={next.error}
           onRetry={() => void next.refetch()}
         />
+        <CorrectionPart preset={preset} session={session} />
         <section className={`sheet ${styles.stripSheet}`} aria-label="Peak strip">
           <PeakStrip form="medium" figures={stripOf({ preset, car, pulls, advice })} />
         </section>

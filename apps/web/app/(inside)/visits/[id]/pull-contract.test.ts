@@ -10,7 +10,13 @@ const pull: PullNew = {
   holdPct: null,
   gear: 3,
   peakKpa: 112.4,
+  settledKpa: null,
+  riseTimeS: null,
+  onsetRpm: null,
   heatSoaked: false,
+  correctionStrength: null,
+  overrideOn: null,
+  heldForS: null,
   note: '',
 };
 const faultsAt = (change: Partial<Record<keyof PullNew, unknown>>, range = whole): PropertyKey[] => {

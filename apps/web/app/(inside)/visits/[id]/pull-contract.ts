@@ -31,7 +31,8 @@ interface Limits {
   readonly maximum: number;
 }
 
-function between(name: string, value: number | null, { minimum, maximum }: Limits): Issue[] {
+/** Complaints about a figure that is missing or outside its limits. */
+export function between(name: string, value: number | null, { minimum, maximum }: Limits): Issue[] {
   const path = [name];
   if (value === null || !Number.isFinite(value)) {
     return [{ code: 'invalid_type', path, message: 'not a number' }];

@@ -1,7 +1,7 @@
 'use client';
 
 import type { Controller, NextPull, Preset, Pull, TuningSession } from '@pullbook/contracts';
-import { useRef, type FormEvent, type RefObject } from 'react';
+import { useRef, useState, type FormEvent, type RefObject } from 'react';
 import { Button } from '../../../../components/button/button';
 import { CheckField } from '../../../../components/field/check-field';
 import { readValues } from '../../../../components/form/read-values';
@@ -10,10 +10,14 @@ import { Mind } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useNotices } from '../../../../components/notices/notices';
 import { useUnits } from '../../../../components/units/use-units';
+import { useNextGateHold } from '../../../../queries/advice/use-next-gate-hold';
 import { useRecordPull } from '../../../../queries/pulls/use-record-pull';
 import { dutyRangeOf, heldValues } from './held-values';
 import { Keypad } from './keypad';
 import { PeakReadout } from './peak-readout';
+import { withMore } from './more-contract';
+import { MoreFigures } from './more-figures';
+import { heldMore, noMore, readMore, type PadField } from './more-values';
 import { pullContract } from './pull-contract';
 import { Stepper } from './stepper';
 import { sayOverStep } from './say-over-step';
@@ -44,16 +48,20 @@ export function RecordPanel({
   const record = useRecordPull(session.id);
   const fileInput = useRef<HTMLInputElement>(null);
   // Empty duty and gear follow advice and last pull; what a person sets stands until the pull is recorded.
-  const draft = useDraft({ peakKpa: '', dutyPct: '', gear: '', heatSoaked: '' });
+  const draft = useDraft({ peakKpa: '', dutyPct: '', gear: '', heatSoaked: '', ...noMore });
+  const [pad, setPad] = useState<PadField>('peakKpa');
+  const hold = useNextGateHold(session.id, preset).data;
   const held = heldValues({ typed: draft.values, next, lastPull, controller });
+  const more = heldMore({ typed: draft.values, preset, controller, hold, lastPull });
   const range = dutyRangeOf(controller);
   const overStep = sayOverStep(held.dutyPct, next, controller);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    const read = readValues({ ...draft.values, ...held }, units, pullContract(range), (from) => ({
+    const contract = withMore(pullContract(range), controller);
+    const read = readValues({ ...draft.values, ...more, ...held }, units, contract, (from) => ({
+      ...readMore(from, preset, draft.values),
       presetId: preset.id,
       dutyPct: from.numberOrNull('dutyPct'),
-      holdPct: preset.gateHoldPct,
       gear: from.numberOrNull('gear'),
       peakKpa: from.kpaOrNull('peakKpa'),
       heatSoaked: draft.values.heatSoaked === 'yes',
@@ -62,7 +70,8 @@ export function RecordPanel({
     if ('faults' in read) return draft.fail(read.faults);
     return record.mutate(read.data, {
       onSuccess: (pull) => {
-        draft.set({ peakKpa: '', dutyPct: '' });
+        draft.set({ ...noMore, peakKpa: '', dutyPct: '' });
+        setPad('peakKpa');
         notices.done(
           `Pull ${pull.number} recorded: ${units.peak(pull.peakKpa)} ${units.pressureWord} at ${pull.dutyPct} %.`,
         );
@@ -75,7 +84,9 @@ export function RecordPanel({
     <aside className={styles.right} aria-label="Record a pull">
       <CautionHere cutKpa={session.readiness.overBoostCutKpa} />
       <form onSubmit={submit} noValidate className={styles.record}>
-        <PeakReadout unit={units.pressureWord} {...draft.bind('peakKpa')} />
+        <div onFocus={() => setPad('peakKpa')}>
+          <PeakReadout unit={units.pressureWord} {...draft.bind('peakKpa')} />
+        </div>
         <div className={styles.settings}>
           <Stepper
             label="Duty driven, %"
@@ -96,9 +107,10 @@ export function RecordPanel({
             onChange={(gear) => draft.set({ gear })}
           />
         </div>
+        <MoreFigures draft={draft} held={more} preset={preset} controller={controller} onPad={setPad} />
         <OverStep text={overStep} />
         <ProblemNote error={record.error} />
-        <Keypad value={draft.values.peakKpa} onChange={(peakKpa) => draft.set({ peakKpa })} />
+        <Keypad value={draft.values[pad]} onChange={(text) => draft.set({ [pad]: text })} />
         <CheckField
           label="Heat-soaked: driven hot, straight after others"
           checked={draft.values.heatSoaked === 'yes'}

@@ -1,0 +1,86 @@
+'use client';
+
+import type { GateHoldAdvice, NextGateHold, Preset, Pull, TuningSession, Visit } from '@pullbook/contracts';
+import { useNextGateHold } from '../../../../queries/advice/use-next-gate-hold';
+import { HoldFound } from './hold-found';
+import { HoldExpected, Reasons } from './hold-words';
+import styles from './visit.module.css';
+
+interface HoldPartProps {
+  readonly preset: Preset;
+  readonly visit: Visit;
+  readonly session: TuningSession;
+  readonly pulls: readonly Pull[];
+  readonly number: number | null;
+}
+
+/** The next gate hold, once the duty is kept and as long as the controller has one. */
+export function HoldPart({ preset, visit, session, pulls, number }: HoldPartProps) {
+  const next = useNextGateHold(session.id, preset).data;
+  if (next === undefined || !next.ready || next.advice === null || !restsOn(next, preset, pulls)) return null;
+  const { advice } = next;
+  if (advice.action === 'stop') return <HoldStop advice={advice} />;
+  if (advice.action === 'accept' || advice.action === 'back-to-duty') {
+    return <HoldFound preset={preset} visit={visit} next={next} advice={advice} />;
+  }
+  return (
+    <section className={`sheet ${styles.next} ${styles.nextRow}`} aria-labelledby="hold-title">
+      <div>
+        <h2 id="hold-title" className={styles.nextLabel}>
+          {number === null ? 'Next pull' : `Pull ${number}`}
+          {advice.action === 'repeat' ? ': repeat with gate hold' : ': set gate hold to'}
+        </h2>
+        <p className={styles.huge} data-testid="next-hold">
+          {advice.holdPct}
+          <span className={styles.unit}> %</span>
+        </p>
+        <p className="soft">Leave duty at {next.dutyPct} %.</p>
+      </div>
+      <div className={styles.why}>
+        <Reasons advice={advice} />
+        <HoldExpected next={next} advice={advice} />
+        <NotCounted next={next} />
+        <p className="small soft">
+          Type settled boost beside the peak, and the rise time if you have it; a log brings all of them. Stop
+          at any knock, lean reading or odd noise.
+        </p>
+      </div>
+    </section>
+  );
+}
+
+/** An answer to other pulls than those on record is not shown. */
+function restsOn(next: NextGateHold, { dutyPct }: Preset, pulls: readonly Pull[]): boolean {
+  const counted = pulls.filter(
+    (pull) =>
+      pull.voidedAt === null &&
+      pull.usable &&
+      pull.holdPct !== null &&
+      pull.settledKpa !== null &&
+      dutyPct !== null &&
+      Math.abs(pull.dutyPct - dutyPct) <= 0.01,
+  );
+  return next.restsOnPulls.join() === counted.map((pull) => pull.number).join();
+}
+
+function NotCounted({ next }: Readonly<{ next: NextGateHold }>) {
+  if (next.notCountedPulls.length === 0 || next.restsOnPulls.length > 0) return null;
+  return (
+    <p className="small soft">
+      {next.notCountedPulls.length === 1 ? 'Pull' : 'Pulls'} {next.notCountedPulls.join(', ')} cannot count
+      here: gate hold or settled boost were not written down.
+    </p>
+  );
+}
+
+function HoldStop({ advice }: Readonly<{ advice: GateHoldAdvice }>) {
+  return (
+    <section className={`${styles.next} ${styles.stop}`} aria-labelledby="hold-title">
+      <h2 id="hold-title">
+        <span aria-hidden="true">■ </span>Stop: gate hold
+      </h2>
+      <Reasons advice={advice} />
+      <p>Find the cause before the next pull. A wrong reading can be voided in the list below.</p>
+    </section>
+  );
+}
