@@ -9,10 +9,13 @@ import { serializerCompiler, type ZodTypeProvider } from 'fastify-type-provider-
 import { adviceRoutes } from './advice/advice-routes.js';
 import { boardRoutes } from './board/board-routes.js';
 import { carsRoutes } from './cars/cars-routes.js';
+import { channelRecipesRoutes } from './channel-recipes/channel-recipes-routes.js';
 import { controllersRoutes } from './controllers/controllers-routes.js';
 import { customersRoutes } from './customers/customers-routes.js';
 import { reportPageRoutes } from './paper/page/report-page-routes.js';
 import { paperRoutes } from './paper/paper-routes.js';
+import { logSettingsRoutes } from './log-settings/log-settings-routes.js';
+import { logVersionsRoutes } from './logs/log-versions-routes.js';
 import { logsRoutes } from './logs/logs-routes.js';
 import { peopleRoutes } from './people/people-routes.js';
 import './plumbing/app-parts.js';
@@ -102,7 +105,10 @@ async function registerNouns(app: FastifyInstance, options: AppOptions): Promise
   await app.register(presetsRoutes, { prefix });
   await app.register(tuningSessionsRoutes, { prefix });
   await app.register(pullsRoutes, { prefix });
+  await app.register(channelRecipesRoutes, { prefix });
+  await app.register(logSettingsRoutes, { prefix });
   await app.register(logsRoutes, { prefix });
+  await app.register(logVersionsRoutes, { prefix });
   await app.register(tracesRoutes, { prefix });
   await app.register(adviceRoutes, { prefix });
   await app.register(signOffRoutes, { prefix });

@@ -10,6 +10,8 @@ export * from './visits/visits.js';
 export * from './tuning-sessions/readiness-keys.js';
 export * from './tuning-sessions/tuning-sessions.js';
 export * from './pulls/pulls.js';
+export * from './logs/channel-reading.js';
+export * from './logs/log-settings.js';
 export * from './logs/logs.js';
 export * from './traces/traces.js';
 export * from './advice/advice.js';

@@ -1,8 +1,7 @@
-import type { LogOptions } from '@pullbook/tuning-math';
 import { Worker } from 'node:worker_threads';
 import { DomainError } from '../plumbing/domain-error.js';
-import type { AnalysedLog } from './analyse-file.js';
-import type { AnalysisAnswer, AnalysisTask } from './analysis-worker.js';
+import type { AnalysedLog, FileToAnalyse } from './analyse-file.js';
+import type { AnalysisAnswer } from './analysis-worker.js';
 
 /** Logs that are analysed at the same moment: one keeps a core free for requests on the smallest server. */
 const MOST_AT_ONCE = 1;
@@ -12,14 +11,12 @@ const waiting: (() => void)[] = [];
 
 /**
  * Analyses a log on a thread of its own, so that requests are answered meanwhile; waits its turn behind others.
- *
- * @param file path of the log, compressed by gzip
  * @throws DomainError log-unreadable, saying in plain words what is wrong with the file and what to do
  */
-export async function analyseOffThread(file: string, options: LogOptions): Promise<AnalysedLog> {
+export async function analyseOffThread(task: FileToAnalyse): Promise<AnalysedLog> {
   await takeTurn();
   try {
-    const answer = await ask({ file, options });
+    const answer = await ask(task);
     if ('analysed' in answer) return answer.analysed;
     const message = `${answer.unreadable.message}; ${answer.unreadable.hint}`;
     throw new DomainError('log-unreadable', message, { errors: [{ field: 'file', message }] });
@@ -34,7 +31,7 @@ async function takeTurn(): Promise<void> {
   running += 1;
 }
 
-function ask(task: AnalysisTask): Promise<AnalysisAnswer> {
+function ask(task: FileToAnalyse): Promise<AnalysisAnswer> {
   return new Promise((resolve, reject) => {
     const worker = startWorker(task);
     worker.once('message', resolve);
@@ -44,7 +41,7 @@ function ask(task: AnalysisTask): Promise<AnalysisAnswer> {
 }
 
 /** Built, the worker is JavaScript beside this file; run from source, it is TypeScript and needs a loader first. */
-function startWorker(workerData: AnalysisTask): Worker {
+function startWorker(workerData: FileToAnalyse): Worker {
   if (!import.meta.url.endsWith('.ts')) {
     return new Worker(new URL('./analysis-worker.js', import.meta.url), { workerData });
   }

@@ -7,7 +7,6 @@ import { writePull, type DrivenPull } from '../pulls/write-pull.js';
 import { holdOpenVisit } from '../tuning-sessions/hold-open-visit.js';
 import { loadSession } from '../tuning-sessions/load-session.js';
 import { visitOfSession } from '../tuning-sessions/visit-of-session.js';
-import { getLog } from './get-log.js';
 import { loadLog } from './load-log.js';
 import { presentLog } from './present-log.js';
 
@@ -25,13 +24,14 @@ export interface ConfirmedPulls {
  *   that the log does not have or a pull without a peak, and the refusals of `preparePull`
  */
 export async function confirmPulls(actor: Actor, logId: string, input: LogConfirm): Promise<ConfirmedPulls> {
-  const { tuningSessionId } = await getLog(actor, logId);
+  const { tuningSessionId } = await loadLog(actor.db, logId);
   const visitId = await visitOfSession(actor.db, tuningSessionId);
   const { stepLimit } = await readAdviceRules(actor);
   const pulls = await actor.db.$transaction(async (tx) => {
     await holdOpenVisit(tx, visitId);
     const session = await loadSession(tx, tuningSessionId);
-    const { analysis, confirmed } = presentLog(await loadLog(tx, logId));
+    const { analysis, confirmed, version } = await presentLog(tx, await loadLog(tx, logId));
+    refuseOtherVersion(input, version);
     const taken = new Set(confirmed.map(({ index }) => index));
     const goal = await preparePull(tx, session, input);
     const written: Pull[] = [];
@@ -43,6 +43,7 @@ export async function confirmPulls(actor: Actor, logId: string, input: LogConfir
         position,
         index,
         logId,
+        version,
         recordedAt: actor.now(),
       });
       written.push(await writePull(tx, actor, { session, goal, stepLimit }, driven));
@@ -52,6 +53,13 @@ export async function confirmPulls(actor: Actor, logId: string, input: LogConfir
   return { pulls, visitId };
 }
 
+/** Whoever saw one version must not take in the pulls of another one that was made meanwhile. */
+function refuseOtherVersion(input: LogConfirm, version: number): void {
+  if (input.version === undefined || input.version === version) return;
+  const message = 'this log was computed anew meanwhile; look at its pulls again first';
+  throw new DomainError('conflict', message, { errors: [{ field: 'version', message }] });
+}
+
 function wrongIndex(code: 'conflict' | 'invalid-request', position: number, message: string): DomainError {
   return new DomainError(code, message, { errors: [{ field: `indexes.${position}`, message }] });
 }
@@ -59,9 +67,9 @@ function wrongIndex(code: 'conflict' | 'invalid-request', position: number, mess
 function drivenPull(
   input: LogConfirm,
   found: FoundPull | undefined,
-  from: { position: number; index: number; logId: string; recordedAt: Date },
+  from: { position: number; index: number; logId: string; version: number; recordedAt: Date },
 ): DrivenPull {
-  const { position, index, logId, recordedAt } = from;
+  const { position, index, logId, version, recordedAt } = from;
   if (found === undefined) throw wrongIndex('invalid-request', position, `this log has no pull ${index + 1}`);
   const { peakKpa, gear, rawPeakKpa, settledKpa, overshootPct, riseTimeS, onsetRpm } = found;
   const { intakeC, gradientPct, hunting } = found;
@@ -87,7 +95,7 @@ function drivenPull(
     },
     usable: found.usable,
     reasons: found.reasons,
-    from: { logId, logPullIndex: index },
+    from: { logId, logVersion: version, logPullIndex: index },
     recordedAt,
   };
 }

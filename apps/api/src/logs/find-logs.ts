@@ -9,7 +9,8 @@ import { presentLog } from './present-log.js';
  *
  * @throws DomainError not-found
  */
-export async function findLogs(actor: Actor, sessionId: string): Promise<Log[]> {
-  await loadSession(actor.db, sessionId);
-  return (await loadLogs(actor.db, { tuningSessionId: sessionId })).map((row) => presentLog(row));
+export async function findLogs({ db }: Pick<Actor, 'db'>, sessionId: string): Promise<Log[]> {
+  await loadSession(db, sessionId);
+  const rows = await loadLogs(db, { tuningSessionId: sessionId });
+  return Promise.all(rows.map((row) => presentLog(db, row)));
 }

@@ -1,19 +1,31 @@
-import type { Log, Pull, WorkshopTransaction } from '@pullbook/database';
+import type { Log, LogVersion, Pull, WorkshopTransaction } from '@pullbook/database';
 import { DomainError } from '../plumbing/domain-error.js';
 
-type LogRecord = Log & { readonly pulls: Pick<Pull, 'id' | 'logPullIndex'>[] };
+/** A log with the newest of its versions and the pulls that were confirmed from any of them. */
+export type LogRecord = Log & {
+  readonly newest: LogVersion;
+  readonly pulls: Pick<Pull, 'id' | 'logPullIndex' | 'logVersion'>[];
+};
 
 /** Which logs to load. */
 type LogFilter = { readonly id: string } | { readonly tuningSessionId: string; readonly sha256?: string };
 
-/** Loads logs with the pulls that were confirmed from them, in the order in which they came in. */
+/** Loads logs in the order in which they came in. */
 export async function loadLogs(db: WorkshopTransaction, where: LogFilter): Promise<LogRecord[]> {
-  return db.log.findMany({
+  const rows = await db.log.findMany({
     where,
     orderBy: [{ recordedAt: 'asc' }, { id: 'asc' }],
     include: {
-      pulls: { select: { id: true, logPullIndex: true }, orderBy: { logPullIndex: 'asc' } },
+      versions: { orderBy: { number: 'desc' }, take: 1 },
+      pulls: {
+        select: { id: true, logPullIndex: true, logVersion: true },
+        orderBy: [{ logPullIndex: 'asc' }, { id: 'asc' }],
+      },
     },
+  });
+  return rows.map(({ versions: [newest], ...row }) => {
+    if (newest === undefined) throw new Error(`log ${row.id} has no version`);
+    return { ...row, newest };
   });
 }
 

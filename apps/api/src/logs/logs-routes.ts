@@ -63,6 +63,6 @@ export const logsRoutes: FastifyPluginAsyncZod = async (app) => {
   app.post(
     '/analysis/log',
     { ...computed, ...upload, schema: { tags, response: { 200: LogAnalysis } } },
-    async (request) => analyseUpload(app.objects, await uploadedFile(request, 'log.csv')),
+    async (request) => analyseUpload(request.actor, app.objects, await uploadedFile(request, 'log.csv')),
   );
 };

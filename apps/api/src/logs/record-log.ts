@@ -1,18 +1,26 @@
-import type { Log } from '@pullbook/contracts';
-import type { LogOptions } from '@pullbook/tuning-math';
+import type { ChannelReading, Log } from '@pullbook/contracts';
+import { checkReading } from '../channel-recipes/check-reading.js';
+import { readLogSettings } from '../log-settings/read-log-settings.js';
 import type { Actor } from '../plumbing/actor.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import type { ObjectStore, ReceivedObject } from '../plumbing/object-store.js';
 import { recordEvent } from '../plumbing/record-event.js';
 import { holdOpenVisit } from '../tuning-sessions/hold-open-visit.js';
 import { loadSession, type SessionRecord } from '../tuning-sessions/load-session.js';
-import type { AnalysedLog } from './analyse-file.js';
+import type { FileToAnalyse } from './analyse-file.js';
 import { analyseOffThread } from './analyse-off-thread.js';
-import { loadLogs } from './load-log.js';
-import { logOptionsOfCar } from './log-options-of-car.js';
+import { knownRecipes } from './known-recipes.js';
+import { loadLog, loadLogs } from './load-log.js';
 import { logPieces } from './log-pieces.js';
+import { logVersionRow } from './log-version-row.js';
 import { presentLog } from './present-log.js';
+import { readOptions } from './read-options.js';
 import type { UploadedFile } from './uploaded-file.js';
+
+interface NamedFile {
+  readonly fileName: string;
+  readonly reading: ChannelReading | null;
+}
 
 /** A log on record and the visit that it belongs to. */
 export interface RecordedLog {
@@ -24,21 +32,23 @@ export interface RecordedLog {
  * Takes a log file into a tuning session: original bytes into the object store, what was computed into the book. The
  * same bytes a second time give the log that is there. Of a file that cannot be read nothing stays behind.
  *
- * @throws DomainError not-found, visit-closed, too-large, log-unreadable
+ * @throws DomainError not-found, visit-closed, too-large, log-unreadable, invalid-request for a unit that cannot be
  */
 export async function recordLog(
   actor: Actor,
   objects: ObjectStore,
   sessionId: string,
-  { fileName, pieces }: UploadedFile,
+  { fileName, pieces, reading = null }: UploadedFile & { readonly reading?: ChannelReading | null },
 ): Promise<RecordedLog> {
+  if (reading) checkReading(reading, 'reading');
   const session = await loadSession(actor.db, sessionId);
   if (!session.visit.isOpen)
     throw new DomainError('visit-closed', 'this visit is closed; it takes no more logs');
   const received = await objects.receive(logPieces(pieces));
   try {
     const known = await findKnown(actor, sessionId, received.sha256);
-    const log = known ?? (await takeIn(actor, session, received, fileName));
+    const log =
+      known ?? (await takeIn(actor, session, received, { fileName: fileName.slice(-200), reading }));
     return { log, visitId: session.visit.id };
   } finally {
     // Once kept it lies elsewhere, and there is nothing left to drop.
@@ -48,55 +58,54 @@ export async function recordLog(
 
 async function findKnown(actor: Actor, tuningSessionId: string, sha256: string): Promise<Log | null> {
   const [known] = await loadLogs(actor.db, { tuningSessionId, sha256 });
-  return known === undefined ? null : presentLog(known, true);
+  return known === undefined ? null : presentLog(actor.db, known, { alreadyOnRecord: true });
 }
 
 async function takeIn(
   actor: Actor,
   session: SessionRecord,
   received: ReceivedObject,
-  fileName: string,
+  { fileName, reading }: NamedFile,
 ): Promise<Log> {
-  const analysed = await analyseOffThread(received.file, await readOptions(actor, session));
+  const analysed = await analyseOffThread(await planAnalysis(actor, session, received, reading));
   // First the bytes, then the book: it never speaks of bytes that are not there.
   await received.keep();
   return actor.db.$transaction(async (tx) => {
     await holdOpenVisit(tx, session.visit.id);
     const [meanwhile] = await loadLogs(tx, { tuningSessionId: session.id, sha256: received.sha256 });
-    if (meanwhile !== undefined) return presentLog(meanwhile, true);
-    const row = await tx.log.create({ data: logRow(actor, session.id, { received, fileName, analysed }) });
+    if (meanwhile !== undefined) return presentLog(tx, meanwhile, { alreadyOnRecord: true });
+    const { id: logId } = await tx.log.create({ data: logRow(actor, session.id, received, fileName) });
+    const { recipeId } = analysed;
+    await tx.logVersion.create({
+      data: logVersionRow(actor, analysed, { logId, number: 1, recipeId, reason: '' }),
+    });
     await recordEvent(tx, actor, {
       action: 'log-recorded',
       noun: 'log',
-      recordId: row.id,
-      summary: `took in ${row.fileName} with ${analysed.analysis.pulls.length} pulls`,
+      recordId: logId,
+      summary: `took in ${fileName} with ${analysed.analysis.pulls.length} pulls`,
       detail: { tuningSessionId: session.id, sha256: received.sha256, byteCount: received.byteCount },
     });
-    return presentLog({ ...row, pulls: [] });
+    return presentLog(tx, await loadLog(tx, logId));
   });
 }
 
-async function readOptions({ db }: Actor, { visit, air }: SessionRecord): Promise<LogOptions> {
-  return logOptionsOfCar(await db.car.findUniqueOrThrow({ where: { id: visit.carId } }), air);
+async function planAnalysis(
+  actor: Actor,
+  session: SessionRecord,
+  { file, byteCount }: ReceivedObject,
+  reading: ChannelReading | null,
+): Promise<FileToAnalyse> {
+  const { settings } = await readLogSettings(actor.db, actor.workshopId);
+  const options = { ...(await readOptions(actor, session)), settings, recipe: reading };
+  return { file, byteCount, options, recipes: await knownRecipes(actor.db) };
 }
 
-interface NewLog {
-  readonly received: ReceivedObject;
-  readonly fileName: string;
-  readonly analysed: AnalysedLog;
-}
-
-function logRow(actor: Actor, tuningSessionId: string, { received, fileName, analysed }: NewLog) {
-  return {
-    tuningSessionId,
-    fileName: fileName.slice(-200),
-    byteCount: received.byteCount,
-    sha256: received.sha256,
-    // Through JSON, as plain data must be for both databases.
-    analysis: JSON.parse(JSON.stringify(analysed.analysis)),
-    traces: JSON.parse(JSON.stringify(analysed.traces)),
-    analysisVersion: analysed.analysis.provenance.codeVersion,
-    recordedBy: actor.name,
-    recordedAt: actor.now(),
-  };
+function logRow(
+  actor: Actor,
+  tuningSessionId: string,
+  { byteCount, sha256 }: ReceivedObject,
+  fileName: string,
+) {
+  return { tuningSessionId, fileName, byteCount, sha256, recordedBy: actor.name, recordedAt: actor.now() };
 }

@@ -25,7 +25,11 @@ export interface DrivenPull extends Pick<Pull, Setting | 'peakKpa' | 'heatSoaked
   readonly measured: Partial<Pick<Pull, Measured>>;
   readonly usable: boolean;
   readonly reasons: readonly Reason[];
-  readonly from: { readonly logId: string; readonly logPullIndex: number } | null;
+  readonly from: {
+    readonly logId: string;
+    readonly logVersion: number;
+    readonly logPullIndex: number;
+  } | null;
   readonly recordedAt: Date;
 }
 

@@ -15,7 +15,9 @@ export interface TracedLog {
   readonly carId: string;
   readonly plate: string;
   readonly options: LogOptions;
+  /** Of its newest version, whose number this is. */
   readonly analysis: LogAnalysis;
+  readonly version: number;
   /** Names all that the traces depend on: another reading of the same bytes has another name. */
   readonly build: string;
 }
@@ -33,19 +35,31 @@ export async function loadTracedLog({ db }: Actor, logId: string): Promise<Trace
       sha256: true,
       fileName: true,
       recordedAt: true,
-      analysis: true,
+      versions: {
+        orderBy: { number: 'desc' },
+        take: 1,
+        select: { number: true, analysis: true, options: true },
+      },
       tuningSession: { select: { air: true, visit: { select: { id: true, car: true } } } },
     },
   });
   if (log === null) throw new DomainError('not-found', 'this workshop has no such log');
-  const { tuningSession, ...row } = log;
+  const {
+    tuningSession,
+    versions: [newest],
+    ...row
+  } = log;
+  if (newest === undefined) throw new Error(`log ${log.id} has no version`);
   const { id: visitId, car } = tuningSession.visit;
   // Written by the analysis itself, so it has its shape.
-  const analysis = row.analysis as unknown as LogAnalysis;
-  const options = logOptionsOfCar(car, tuningSession.air);
+  const analysis = newest.analysis as unknown as LogAnalysis;
+  const recorded = newest.options as LogOptions;
+  // A log analysed before its options were recorded was read by what the book knew of the car.
+  const options = recorded.settings ? recorded : logOptionsOfCar(car, tuningSession.air);
   return {
     ...row,
     analysis,
+    version: newest.number,
     visitId,
     carId: car.id,
     plate: car.plate,

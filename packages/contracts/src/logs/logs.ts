@@ -1,10 +1,28 @@
 import * as z from 'zod';
-import { DutyPct, HoldPct, Id, Instant, Reason } from '../basics/basics.js';
+import { DutyPct, HoldPct, Id, Instant, Line, Reason } from '../basics/basics.js';
 import { CorrectionStrength, HeldForS, Hunting } from '../pulls/pulls.js';
+import { ChannelReading, LogShape } from './channel-reading.js';
 
+/** A column of the file, as it was understood. */
 export const LogChannel = z
-  .object({ header: z.string(), quantity: z.string(), unit: z.string() })
+  .object({
+    header: z.string(),
+    /** Which of several columns of that header, from 0. */
+    occurrence: z.number().int().min(0).default(0),
+    quantity: z.string(),
+    unit: z.string(),
+    /** Told by a person or recipe; by name and printed unit; or by name and values; or not at all. */
+    basis: z.enum(['recipe', 'name-and-unit', 'name-and-values', 'none']).default('none'),
+    /** False where quantity or unit is a guess that a person should confirm. */
+    certain: z.boolean().default(true),
+    /** Some of its first cells as they stand in the file. */
+    samples: z.array(z.string()).default([]),
+    /** In the file's unit; null for a column without numbers. */
+    lowest: z.number().nullable().default(null),
+    highest: z.number().nullable().default(null),
+  })
   .meta({ id: 'LogChannel' });
+export type LogChannel = z.infer<typeof LogChannel>;
 
 /** One pull found in a log; a figure that the log cannot tell is null, and a reason says why. */
 export const FoundPull = z
@@ -33,6 +51,9 @@ export const LogAnalysis = z
     sampleRateHz: z.number().nullable(),
     pulls: z.array(FoundPull),
     warnings: z.array(Reason),
+    /** What tells logs of the same logger; null for one analysed before that was kept. */
+    shape: LogShape.nullable().default(null),
+    layout: z.object({ delimiter: z.string(), decimalMark: z.string() }).nullable().default(null),
   })
   .meta({ id: 'LogAnalysis' });
 export type LogAnalysis = z.infer<typeof LogAnalysis>;
@@ -55,11 +76,18 @@ export const Log = z
     fileName: z.string(),
     byteCount: z.number().int().min(0),
     sha256: z.string(),
+    /** Which computation this is; 1 is that of when the log came in. */
+    version: z.number().int().min(1),
     analysis: LogAnalysis,
+    /** Version of the code that made it. */
     analysisVersion: z.string(),
+    /** How a person or recipe said that the file is to be read; null where it was recognised throughout. */
+    reading: ChannelReading.nullable(),
+    /** The recipe that it was read by. */
+    recipeId: Id.nullable(),
     /** One trace for each found pull, in order. */
     traces: z.array(PullTrace),
-    /** Found pulls that have been confirmed: index in analysis.pulls → id of the recorded pull. */
+    /** Found pulls of this version that are in the book: index in analysis.pulls → id of the recorded pull. */
     confirmed: z.array(z.object({ index: z.number().int().min(0), pullId: Id })),
     /** True when these very bytes were on record already. */
     alreadyOnRecord: z.boolean(),
@@ -80,7 +108,35 @@ export const LogConfirm = z
     overrideOn: z.boolean().nullable().default(null),
     heldForS: HeldForS.nullable().default(null),
     indexes: z.array(z.number().int().min(0)).min(1).max(100),
+    /** Version of the log that the indexes were seen in; refused where it is no longer the newest. */
+    version: z.number().int().min(1).optional(),
   })
   .meta({ id: 'LogConfirm' });
 export type LogConfirm = z.infer<typeof LogConfirm>;
+
+/** One of the computations of a log, all of which stay. */
+export const LogVersionHead = z
+  .object({
+    number: z.number().int().min(1),
+    codeVersion: z.string(),
+    pullCount: z.number().int().min(0),
+    reason: z.string(),
+    madeBy: z.string(),
+    madeAt: Instant,
+  })
+  .meta({ id: 'LogVersionHead' });
+export const LogVersionList = z.object({ items: z.array(LogVersionHead) }).meta({ id: 'LogVersionList' });
+export const LogVersionParams = z.object({ id: Id, number: z.coerce.number().int().min(1).max(100_000) });
+
+/** Computes a log anew from its original bytes; the result becomes its newest version. */
+export const LogAnalyse = z
+  .object({
+    /** `workshop`: the settings that the workshop holds to now. `recorded`: those of the newest version. */
+    settings: z.enum(['workshop', 'recorded']).default('workshop'),
+    /** How the file is to be read; null: by the workshop's recipe for its shape, else as recognised. */
+    reading: ChannelReading.nullable().optional(),
+    reason: Line.optional(),
+  })
+  .meta({ id: 'LogAnalyse' });
+export type LogAnalyse = z.infer<typeof LogAnalyse>;
 export const LogQuery = z.object({ fileName: z.string().max(200).optional() });

@@ -3,12 +3,13 @@ import type { LogNotice } from './log-notice.js';
 import { LogError } from './log-error.js';
 import type { LogOptions } from './log-options.js';
 import type { LogSamples } from './log-samples.js';
-import { DEFAULT_PULL_SETTINGS, type PullSettings } from './pull-settings.js';
+import { completeSettings } from './complete-settings.js';
+import type { PullSettings } from './pull-settings.js';
 import { findPulls } from './pulls/find-pulls.js';
 import { measurePull } from './pulls/measure-pull.js';
 
 /** Changes with every change of a formula or threshold in this folder; recorded with each result. */
-export const LOG_CODE_VERSION = 'log-1';
+export const LOG_CODE_VERSION = 'log-2';
 
 /**
  * Finds, measures and judges the pulls of a log that has been read. The same samples, options and
@@ -29,6 +30,7 @@ export function analyseSamples(samples: LogSamples, options: LogOptions = {}): L
   return {
     channels: samples.channels,
     layout: samples.layout,
+    shape: samples.shape,
     sampleRateHz: samples.sampleRateHz,
     timeOriginS: samples.timeOriginS,
     rowCount: samples.rowCount,
@@ -45,19 +47,7 @@ const NO_PULL: LogNotice = {
 };
 
 function settingsOf(options: LogOptions): PullSettings {
-  const settings = { ...DEFAULT_PULL_SETTINGS, ...options.settings };
-  for (const [name, value] of Object.entries(settings)) {
-    const isSound =
-      typeof value === 'number'
-        ? Number.isFinite(value) && value >= 0
-        : value.every((gear: number) => Number.isInteger(gear));
-    if (!isSound)
-      throw new LogError(
-        'setting-out-of-range',
-        `the setting ${name} cannot be ${String(value)}`,
-        'give a number of 0 or more',
-      );
-  }
+  const settings = completeSettings(options.settings);
   const target = options.targetKpa ?? 1;
   if (!(target > 0 && target < 1000)) {
     throw new LogError(

@@ -1,5 +1,6 @@
 import type { LogNotice } from './log-notice.js';
 import type { LogChannel, LogLayout } from './log-samples.js';
+import type { LogShape } from './reading/log-shape.js';
 import type { PullSettings } from './pull-settings.js';
 
 /** Standard uncertainty (one sigma, JCGM 100) of each figure, in the figure's unit; null where the figure is null. */
@@ -71,6 +72,7 @@ export interface LogProvenance {
 export interface LogAnalysis {
   readonly channels: readonly LogChannel[];
   readonly layout: LogLayout;
+  readonly shape: LogShape;
   readonly sampleRateHz: number | null;
   /** Added to every time here it gives the time as logged: 0, or the clock or date of the first row. */
   readonly timeOriginS: number;

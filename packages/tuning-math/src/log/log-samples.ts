@@ -1,3 +1,4 @@
+import type { LogShape } from './reading/log-shape.js';
 import type { ChannelQuantity } from './channel-quantities.js';
 import type { LogNotice } from './log-notice.js';
 
@@ -12,6 +13,10 @@ export interface LogChannel {
   readonly unit: string;
   /** Position in the file, from 0. */
   readonly column: number;
+  /** Which of several columns of that header, from 0. */
+  readonly occurrence: number;
+  /** Some of its first cells as they stand in the file, for a person to recognise it by. */
+  readonly samples: readonly string[];
   readonly basis: RecognitionBasis;
   /** False where quantity or unit is a guess that a person should confirm before trusting the figures. */
   readonly certain: boolean;
@@ -40,6 +45,7 @@ export interface LogLayout {
 export interface LogSamples {
   readonly channels: readonly LogChannel[];
   readonly layout: LogLayout;
+  readonly shape: LogShape;
   readonly timeS: Float64Array;
   /** Added to `timeS` it gives the time as logged: 0, or the clock or date of the first row. */
   readonly timeOriginS: number;

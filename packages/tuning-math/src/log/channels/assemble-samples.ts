@@ -7,6 +7,8 @@ import type { LogChannel, LogLayout, LogSamples } from '../log-samples.js';
 import { columnFacts } from './column-facts.js';
 import { describeColumn } from './describe-column.js';
 import type { ColumnClaim } from './recognise-columns.js';
+import { logShape } from '../reading/log-shape.js';
+import { sampleCells } from '../reading/sample-cells.js';
 import { rowNotices } from './row-notices.js';
 import { settleBoost } from './settle-boost.js';
 import { settleColumn, type SettledColumn } from './settle-column.js';
@@ -33,8 +35,12 @@ export function assembleSamples(log: ScannedLog, options: LogOptions): LogSample
   }
   const step = medianStep(times.timeS);
   return {
-    channels: log.claims.map((claim) => channelOf(log, claim, settled, times.channel)),
+    channels: log.claims.map((claim) => ({
+      ...channelOf(log, claim, settled, times.channel),
+      samples: sampleCells(log.layout, claim.column),
+    })),
     layout: layoutOf(log),
+    shape: logShape(log.layout),
     timeS: times.timeS,
     timeOriginS: times.timeOriginS,
     columns,
@@ -64,7 +70,7 @@ function refuseWrongWidth(log: ScannedLog): void {
   throw new LogError(
     'no-table',
     'the rows have more values than there are headers, so values cannot be told apart',
-    'is a decimal comma used in a comma-separated file? Export with semicolons or with decimal points',
+    'is a decimal comma used in a comma-separated file? Say delimiter and decimal mark in the channel recipe, or export with semicolons',
   );
 }
 

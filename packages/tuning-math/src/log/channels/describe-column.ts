@@ -9,13 +9,15 @@ export interface SettledFacts {
   readonly rowCount: number;
 }
 
-/** A column as it is shown to the person who drops the file. */
+/** A column as it is shown to the person who drops the file; the log puts in what stands in its first cells. */
 export function describeColumn(claim: ColumnClaim, facts: ColumnFacts, settled: SettledFacts): LogChannel {
   return {
     header: claim.header,
     quantity: claim.quantity,
     unit: settled.unit,
     column: claim.column,
+    occurrence: claim.occurrence,
+    samples: [],
     basis: basisOf(claim),
     certain: settled.certain,
     sampleCount: facts.sampleCount,

@@ -9,6 +9,6 @@ export function noPressure(headers: readonly string[]): LogError {
   return new LogError(
     'no-pressure-channel',
     `no column of boost or manifold pressure was recognised; ${found}`,
-    'write what it is and its unit into the header of the boost column, such as "Boost (kPa)"',
+    'say in the channel recipe which column is boost and in which unit',
   );
 }

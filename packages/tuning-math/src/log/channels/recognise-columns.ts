@@ -1,7 +1,9 @@
-import { CHANNEL_QUANTITIES, type ChannelQuantity } from '../channel-quantities.js';
+import type { ChannelQuantity } from '../channel-quantities.js';
 import type { ChannelRecipe, RecipeColumn } from '../channel-recipe.js';
 import { LogError } from '../log-error.js';
+import { headerOccurrences } from './header-occurrences.js';
 import { foldWords, headerWords } from './header-words.js';
+import { RECIPE_UNITS, recipeUnit } from './recipe-units.js';
 import { QUANTITY_WORDS, type QuantityWords } from './quantity-words.js';
 import { unitOfText, type PrintedUnit } from './unit-words.js';
 
@@ -9,6 +11,8 @@ import { unitOfText, type PrintedUnit } from './unit-words.js';
 export interface ColumnClaim {
   readonly header: string;
   readonly column: number;
+  /** Which of several columns of that header, from 0. */
+  readonly occurrence: number;
   readonly quantity: ChannelQuantity;
   readonly unit: PrintedUnit | null;
   readonly reference: 'gauge' | 'absolute' | null;
@@ -32,13 +36,17 @@ export interface ColumnHeads {
  */
 export function recogniseColumns(heads: ColumnHeads, recipe: ChannelRecipe | null): ColumnClaim[] {
   const told = recipe === null ? [] : recipe.columns.map((entry) => claimOfRecipe(heads, entry));
-  const claims = heads.headers.map(
-    (header, column) => told.find((claim) => claim.column === column) ?? claimOfHeader(heads, header, column),
-  );
+  const occurrences = headerOccurrences(heads.headers);
+  const claims = heads.headers.map((header, column) => ({
+    ...(told.find((claim) => claim.column === column) ?? claimOfHeader(heads, header, column)),
+    occurrence: occurrences[column] ?? 0,
+  }));
   return keepOnePerQuantity(claims);
 }
 
-function claimOfRecipe(heads: ColumnHeads, entry: RecipeColumn): ColumnClaim {
+type HeadClaim = Omit<ColumnClaim, 'occurrence'>;
+
+function claimOfRecipe(heads: ColumnHeads, entry: RecipeColumn): HeadClaim {
   const wanted = foldWords(entry.header);
   const matches = heads.headers.flatMap((header, column) => (foldWords(header) === wanted ? [column] : []));
   const column = matches[entry.occurrence ?? 0];
@@ -49,7 +57,7 @@ function claimOfRecipe(heads: ColumnHeads, entry: RecipeColumn): ColumnClaim {
       `the file has: ${heads.headers.slice(0, 30).join(', ')}`,
     );
   }
-  const unit = unitOfText(entry.unit) ?? bareUnit(entry);
+  const unit = requireUnit(entry);
   const absolute =
     entry.quantity === 'manifold-absolute-pressure' || entry.quantity === 'barometric-pressure';
   return {
@@ -57,25 +65,22 @@ function claimOfRecipe(heads: ColumnHeads, entry: RecipeColumn): ColumnClaim {
     column,
     quantity: entry.quantity,
     unit,
-    reference: unit?.dimension === 'pressure' ? (absolute ? 'absolute' : 'gauge') : null,
+    reference: unit.dimension === 'pressure' ? (absolute ? 'absolute' : 'gauge') : null,
     byRecipe: true,
   };
 }
 
-/** Quantities without a unit of their own (gear, marker) take any word. */
-function bareUnit(entry: RecipeColumn): PrintedUnit {
-  const base = CHANNEL_QUANTITIES[entry.quantity];
-  if (base === 'none' || base === 'gear' || base === 'count' || entry.unit === base) {
-    return { unit: base, dimension: 'number', reference: null };
-  }
+function requireUnit(entry: RecipeColumn): PrintedUnit {
+  const unit = recipeUnit(entry.quantity, entry.unit);
+  if (unit !== null) return unit;
   throw new LogError(
     'setting-out-of-range',
-    `the channel recipe gives column "${entry.header}" the unknown unit "${entry.unit}"`,
-    `a unit for ${entry.quantity} is for example ${base}`,
+    `the channel recipe gives column "${entry.header}" the unit "${entry.unit}", which ${entry.quantity} cannot have`,
+    `a unit for ${entry.quantity} is for example ${RECIPE_UNITS[entry.quantity][0] ?? 'none'}`,
   );
 }
 
-function claimOfHeader(heads: ColumnHeads, header: string, column: number): ColumnClaim {
+function claimOfHeader(heads: ColumnHeads, header: string, column: number): HeadClaim {
   const words = headerWords(header);
   const unit = words.unit ?? unitBeside(heads, column);
   const named = QUANTITY_WORDS.filter(

@@ -30,7 +30,7 @@ export function refuseUnlikeTimes(layout: TableLayout, claims: readonly ColumnCl
     throw new LogError(
       'several-times',
       `the columns "${chosen.header}" and "${claim.header}" are times that do not advance together: channels seem to have clocks of their own`,
-      'export the log with one common time for all channels',
+      'export the log with one common time for all channels, or say in the channel recipe which time is theirs',
     );
   }
 }

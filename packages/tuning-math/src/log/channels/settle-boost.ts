@@ -53,11 +53,11 @@ export function settleBoost(
 function pressureNotices({ pressure, channel }: SettledColumn): LogNotice[] {
   const name = `column "${channel.header}"`;
   if (pressure?.doubt) {
-    const text = `${name}: ${pressure.doubt}; confirm unit and kind before trusting a figure`;
+    const text = `${name}: ${pressure.doubt}; say its unit and kind in the channel recipe before trusting a figure`;
     return [{ code: 'pressure-doubtful', text }];
   }
   if (channel.certain || pressure === null) return [];
-  const text = `${name} is taken to be ${pressure.unit} ${pressure.reference}, by its values`;
+  const text = `${name} is taken to be ${pressure.unit} ${pressure.reference}, by its values; the channel recipe settles it`;
   return [{ code: 'pressure-unit-assumed', text }];
 }
 

@@ -17,13 +17,15 @@ const UNITS_BY_USE = ['kPa', 'bar', 'psi', 'mbar'] as const;
 const GAUGE_SPAN = { leastHigh: 25, mostHigh: 400, leastLow: -103 };
 const ABSOLUTE_SPAN = { leastHigh: 85, mostHigh: 500, leastLow: 5 };
 const VACUUM_KPA = -3;
+/** A person may log an engine beyond the usual span. */
+const TOLD_SPAN = 2;
 
 /**
  * Unit and reference of a pressure column from its claim and its values. A printed unit is believed
  * unless the values cannot be (a "psi" column that reaches 900 kPa). Without a unit the values choose:
  * boost of a road engine lies between 25 and 400 kPa, which leaves one of kPa, bar, psi, mbar, or the
  * answer is doubtful. Values under -3 kPa can only be gauge; a column called absolute or manifold that
- * shows none is absolute.
+ * shows none is absolute. What a person or recipe says is believed unless the values cannot be.
  *
  * @param claim what header, unit row and recipe say
  * @param facts of the column in the file's unit
@@ -34,7 +36,7 @@ export function settlePressure(claim: ColumnClaim, facts: ColumnFacts): SettledP
   if (printed !== null) {
     const scale = baseConversion(printed).scale;
     const settled = settleReference(claim, facts, scale);
-    const doubt = claim.byRecipe ? null : doubtOf(settled.reference, facts, scale);
+    const doubt = (claim.byRecipe ? doubtOfTold : doubtOf)(settled.reference, facts, scale);
     return { unit: printed, ...settled, doubt: settled.doubt ?? doubt };
   }
   const fitting = UNITS_BY_USE.filter((unit) => {
@@ -96,6 +98,21 @@ function doubtOf(reference: 'gauge' | 'absolute', facts: ColumnFacts, scale: num
   const [lowKpa, highKpa] = [facts.low * scale, facts.high * scale];
   if (highKpa <= span.mostHigh && lowKpa >= span.leastLow) return null;
   return `${show(lowKpa)} to ${show(highKpa)} kPa is no boost of a road engine`;
+}
+
+/**
+ * What a person or recipe said is believed as far as it can be: a logger that was set to another unit since, under
+ * the same header, must not pass in silence.
+ */
+function doubtOfTold(reference: 'gauge' | 'absolute', facts: ColumnFacts, scale: number): string | null {
+  const [lowKpa, highKpa] = [facts.low * scale, facts.high * scale];
+  const { mostHigh, leastLow } = reference === 'gauge' ? GAUGE_SPAN : ABSOLUTE_SPAN;
+  const span = `${show(lowKpa)} to ${show(highKpa)} kPa`;
+  if (highKpa > TOLD_SPAN * mostHigh || lowKpa < Math.min(leastLow, 0))
+    return `it is said to be ${reference}, but ${span} cannot be`;
+  if (reference === 'gauge' && lowKpa > ABSOLUTE_SPAN.leastHigh)
+    return `it is said to be gauge, but ${span} never falls near zero`;
+  return null;
 }
 
 function show(value: number): string {

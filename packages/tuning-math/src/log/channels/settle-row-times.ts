@@ -98,14 +98,14 @@ function noTime(text: string): LogError {
   return new LogError(
     'no-time',
     text,
-    'write what it is and its unit into the header of the time column, such as "Time (s)"',
+    'say in the channel recipe which column is the time, or how many rows come each second',
   );
 }
 
 function unsure(header: string, unit: string): LogNotice {
   return {
     code: 'time-unit-assumed',
-    text: `column "${header}" is taken to be in ${unit}: check that the pulls last as long as they did`,
+    text: `column "${header}" is taken to be in ${unit}: check that the pulls last as long as they did, or say its unit in the channel recipe`,
   };
 }
 

@@ -7,8 +7,8 @@ export interface TimeScale {
   readonly certain: boolean;
 }
 
-const SECONDS: Readonly<Record<string, number>> = { s: 1, ms: 1e-3, us: 1e-6, min: 60, h: 1 };
 const DAY_S = 86_400;
+const SECONDS: Readonly<Record<string, number>> = { s: 1, ms: 1e-3, us: 1e-6, min: 60, h: 1, day: DAY_S };
 
 /**
  * Unit of a time column: the printed one; else by the usual interval between rows, which for logs of

@@ -10,12 +10,6 @@ export interface PullSpan {
   readonly basis: FullLoad['basis'];
 }
 
-const LEAST_STRETCH_S = 0.4;
-const LEAST_RISE_RPM = 150;
-/** A fall of engine speed by more than this share within a moment is a change of gear, not wheel slip. */
-const SHIFT_SHARE = 0.16;
-const SHIFT_S = 0.8;
-
 /**
  * Pulls of a log: stretches of full load in which engine speed rises and boost passes the least that
  * counts, parted at changes of gear. Stretches that fail later checks stay in: they are judged, not hidden.
@@ -25,7 +19,7 @@ const SHIFT_S = 0.8;
 export function findPulls(samples: LogSamples, settings: PullSettings): PullSpan[] {
   const { stretches, basis } = findFullLoad(samples, settings);
   return stretches
-    .flatMap((stretch) => partAtShifts(samples, stretch))
+    .flatMap((stretch) => partAtShifts(samples, stretch, settings))
     .map((stretch) => (basis === 'boost' ? growToOnset(samples, stretch) : stretch))
     .filter((stretch) => isPull(samples, stretch, settings))
     .map(({ startS, endS }) => ({ startS, endS, basis }));
@@ -35,12 +29,12 @@ function speedOf(samples: LogSamples, { startS, endS }: LoadStretch): Series {
   return cutSeries(samples.timeS, samples.columns.get('engine-speed'), startS, endS);
 }
 
-function partAtShifts(samples: LogSamples, stretch: LoadStretch): LoadStretch[] {
+function partAtShifts(samples: LogSamples, stretch: LoadStretch, settings: PullSettings): LoadStretch[] {
   const speed = speedOf(samples, stretch);
   const parts: LoadStretch[] = [];
   let startS = stretch.startS;
   for (let index = 1; index < speed.values.length; index += 1) {
-    const bottom = shiftBottom(speed, index);
+    const bottom = shiftBottom(speed, index, settings);
     if (bottom === null) continue;
     parts.push({ ...stretch, startS, endS: speed.timeS[index] as number });
     startS = speed.timeS[bottom] as number;
@@ -49,19 +43,19 @@ function partAtShifts(samples: LogSamples, stretch: LoadStretch): LoadStretch[] 
   return [...parts, { ...stretch, startS }];
 }
 
-/** Index of the lowest speed after a shift that begins at `index`; null where none does. */
-function shiftBottom({ timeS, values }: Series, index: number): number | null {
+/** Index of the lowest speed after a shift that begins at `index`; a smaller or slower fall is wheel slip, and null. */
+function shiftBottom({ timeS, values }: Series, index: number, settings: PullSettings): number | null {
   const top = values[index] as number;
   if ((values[index + 1] ?? Infinity) >= top) return null;
   let lowest = index;
   for (
     let next = index + 1;
-    next < values.length && (timeS[next] as number) - (timeS[index] as number) <= SHIFT_S;
+    next < values.length && (timeS[next] as number) - (timeS[index] as number) <= settings.shiftS;
     next += 1
   ) {
     if ((values[next] as number) < (values[lowest] as number)) lowest = next;
   }
-  return (values[lowest] as number) < (1 - SHIFT_SHARE) * top ? lowest : null;
+  return (values[lowest] as number) < (1 - settings.shiftDropPct / 100) * top ? lowest : null;
 }
 
 const GROW_S = 6;
@@ -82,12 +76,12 @@ function growToOnset(samples: LogSamples, stretch: LoadStretch): LoadStretch {
 }
 
 function isPull(samples: LogSamples, stretch: LoadStretch, settings: PullSettings): boolean {
-  if (stretch.endS - stretch.startS < LEAST_STRETCH_S) return false;
+  if (stretch.endS - stretch.startS < settings.leastStretchS) return false;
   const boost = cutSeries(samples.timeS, samples.columns.get('boost-pressure'), stretch.startS, stretch.endS);
   if (lastingHighest(boost.values) < settings.leastBoostKpa) return false;
   const speed = speedOf(samples, stretch);
   if (speed.values.length < 2) return true;
-  return lastingHighest(speed.values) - (speed.values[0] as number) >= LEAST_RISE_RPM;
+  return lastingHighest(speed.values) - (speed.values[0] as number) >= settings.leastRiseRpm;
 }
 
 /** Highest value that two samples in a row reach. */

@@ -93,13 +93,11 @@ function judgeFullScale({ data }: JudgedPull, options: LogOptions): LogNotice[] 
   ];
 }
 
-const LEAST_RATE_HZ = 4;
-
 function judgeRate({ data, response }: JudgedPull, settings: PullSettings): LogNotice[] {
   const { stepS } = data.lead;
   if (!(stepS > 0)) return [{ code: 'sample-rate-too-low', text: 'the pull holds a single sample of boost' }];
   const inRise = response.riseTimeS === null ? Infinity : response.riseTimeS / stepS;
-  if (inRise >= settings.leastRiseSamples && 1 / stepS >= LEAST_RATE_HZ) return [];
+  if (inRise >= settings.leastRiseSamples && 1 / stepS >= settings.leastBoostRateHz) return [];
   return [
     {
       code: 'sample-rate-too-low',

@@ -21,13 +21,11 @@ export interface ResponseMeasure {
   readonly notes: readonly LogNotice[];
 }
 
-const LOW_SHARE = 0.1;
-const HIGH_SHARE = 0.9;
 const SPEED_WINDOW = { halfWindowS: 0.15, leastSamples: 5 };
 
 /**
  * Settled boost, overshoot relative to it, rise time from 10 % to 90 % of it, and the engine speed at
- * which 90 % of the target (without a target: of settled boost) is first reached.
+ * which 90 % of the target (without a target: of settled boost) is first reached; the shares are settings.
  *
  * Source: reference levels and words of IEEE 181; here they are shares of settled gauge boost, that is of
  * a rise from zero, not of the swing from the boost before the pull. Uncertainties: JCGM 100, section 5.1.
@@ -42,11 +40,11 @@ export function measureResponse(
   const leastBandKpa = 2 * meanOf(data.lead.smoothNoiseKpa);
   const bandShare = settings.settledBandPct / 100;
   const bandKpa = (levelKpa: number): number => Math.max(bandShare * Math.abs(levelKpa), leastBandKpa);
-  const settled = measureSettled(data.boost, peak.peakKpa, bandKpa);
+  const settled = measureSettled(data.boost, peak.peakKpa, bandKpa, settings.settledWindowS);
   const settledUncertaintyKpa =
     settled === null ? null : Math.hypot(data.airUncertaintyKpa, noiseKpa / Math.sqrt(settled.sampleCount));
-  const rise = settled === null ? null : riseOf(data, settled.settledKpa);
-  const onset = onsetOf(data, settled, targetKpa);
+  const rise = settled === null ? null : riseOf(data, settled.settledKpa, settings);
+  const onset = onsetOf(data, settled, { targetKpa, share: settings.onsetPct / 100 });
   return {
     settled,
     settledUncertaintyKpa,
@@ -86,11 +84,12 @@ function settledNote(settled: SettledBoostMean | null): LogNotice[] {
 function riseOf(
   data: PullData,
   settledKpa: number,
+  settings: PullSettings,
 ): { riseTimeS: number | null; uncertaintyS: number | null; notes: LogNotice[] } {
-  const lowS = firstReachS(data.lead.smooth, LOW_SHARE * settledKpa);
-  const highS = firstReachS(data.lead.smooth, HIGH_SHARE * settledKpa);
+  const lowS = firstReachS(data.lead.smooth, (settings.riseLowPct / 100) * settledKpa);
+  const highS = firstReachS(data.lead.smooth, (settings.riseHighPct / 100) * settledKpa);
   if (lowS === null || highS === null || !(settledKpa > 0)) {
-    const text = 'boost is above a tenth of its settled value before the pull starts: no rise time';
+    const text = `boost is above ${settings.riseLowPct} % of its settled value before the pull starts: no rise time`;
     return { riseTimeS: null, uncertaintyS: null, notes: [{ code: 'no-rise-seen', text }] };
   }
   const uncertaintyS = Math.hypot(crossingUncertaintyS(data, lowS), crossingUncertaintyS(data, highS));
@@ -110,17 +109,17 @@ const NO_ONSET: OnsetFigures = { onsetRpm: null, onsetUncertaintyRpm: null, onse
 function onsetOf(
   data: PullData,
   settled: SettledBoostMean | null,
-  targetKpa: number | null,
+  { targetKpa, share }: { targetKpa: number | null; share: number },
 ): { figures: OnsetFigures; notes: LogNotice[] } {
   const levelKpa = targetKpa ?? settled?.settledKpa ?? null;
   if (levelKpa === null) return { figures: NO_ONSET, notes: [] };
   if (data.engine.values.length < 2) return { figures: NO_ONSET, notes: [] };
-  const atS = firstReachS(data.lead.smooth, HIGH_SHARE * levelKpa);
+  const atS = firstReachS(data.lead.smooth, share * levelKpa);
   if (atS === null || atS < data.span.startS) {
     const text =
       targetKpa === null
         ? 'boost is up before the pull starts: no onset speed'
-        : '90 % of target is not reached in this pull: no onset speed';
+        : `${percentOf(share)} % of target is not reached in this pull: no onset speed`;
     return { figures: NO_ONSET, notes: [{ code: 'no-onset', text }] };
   }
   const rpm = speedAt(data.engine, atS);
@@ -141,6 +140,10 @@ export function speedAt(engine: Series, atS: number): { value: number; slopePerS
     return { value: valueAt(engine, atS) ?? engine.values.at(-1) ?? 0, slopePerS: 0 };
   const fit = localQuadratic(near, atS, SPEED_WINDOW);
   return { value: fit.value, slopePerS: fit.slopePerS };
+}
+
+function percentOf(share: number): number {
+  return Math.round(share * 1e4) / 100;
 }
 
 function meanOf(values: Float64Array): number {

@@ -9,18 +9,18 @@ export interface SettledBoostMean {
 }
 
 const REACHED_SHARE = 0.9;
-const WINDOW_S = 1;
 const LEAST_WINDOW_S = 0.25;
 const LEAST_SAMPLES = 3;
 
 /**
- * Settled boost: the mean over up to one second from the moment after which boost stays inside a band
+ * Settled boost: the mean over up to `windowS` from the moment after which boost stays inside a band
  * about the straight line through its later half, counted from where 90 % of the peak is first reached.
  * Neither the overshoot nor a long taper towards the rev limit is in it.
  *
  * @param boost filtered boost of the pull, kPa gauge
  * @param peakKpa its highest
  * @param bandKpa half width of the band at a level, kPa
+ * @param windowS longest stretch that the mean is taken over
  * @returns null where boost does not settle before the pull ends
  * Source: 'settling' in the words of IEEE 181; the band about a line is ours (docs/logs.md).
  */
@@ -28,6 +28,7 @@ export function measureSettled(
   boost: Series,
   peakKpa: number,
   bandKpa: (levelKpa: number) => number,
+  windowS: number,
 ): SettledBoostMean | null {
   const { timeS, values } = boost;
   const reached = values.findIndex((value) => value >= REACHED_SHARE * peakKpa);
@@ -43,7 +44,7 @@ export function measureSettled(
     from -= 1;
   }
   const fromS = timeS[from] as number;
-  const window = partOf(boost, fromS, Math.min(fromS + WINDOW_S, timeS[last] as number));
+  const window = partOf(boost, fromS, Math.min(fromS + windowS, timeS[last] as number));
   const toS = window.timeS.at(-1) ?? fromS;
   if (toS - fromS < LEAST_WINDOW_S || window.values.length < LEAST_SAMPLES) return null;
   return { settledKpa: meanOverTime(window), fromS, toS, sampleCount: window.values.length };

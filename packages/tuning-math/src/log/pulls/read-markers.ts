@@ -10,13 +10,12 @@ export interface PullMarkers {
   readonly notes: readonly LogNotice[];
 }
 
-const KNOCK_DEG = 1;
 /** Gas takes this long to reach the sensor and the sensor to follow. */
 const MIXTURE_DELAY_S = 1;
 const EDGE_SHARE = 0.1;
 
 /**
- * Intake temperature at start and end, knock and lean markers. Knock: retard of a degree or more either
+ * Intake temperature at start and end, knock and lean markers. Knock: retard by the setting or more either
  * way, or a knock count that rises. Lean: lambda above the setting in two samples in a row.
  *
  * Source: common practice, no source.
@@ -24,7 +23,7 @@ const EDGE_SHARE = 0.1;
 export function readMarkers(data: PullData, settings: PullSettings): PullMarkers {
   const intake = data.channel('intake-temperature').values;
   const edge = Math.max(1, Math.round(EDGE_SHARE * intake.length));
-  const knockSeen = knockOf(data);
+  const knockSeen = knockOf(data, settings.knockRetardDeg);
   const lambda = data.channel('lambda');
   const leanestLambda = lastingHighest(
     partOf(lambda, data.span.startS + MIXTURE_DELAY_S, data.span.endS).values,
@@ -49,11 +48,11 @@ export function readMarkers(data: PullData, settings: PullSettings): PullMarkers
   };
 }
 
-function knockOf(data: PullData): boolean | null {
+function knockOf(data: PullData, leastDeg: number): boolean | null {
   const retard = data.channel('knock-retard').values;
   const count = data.channel('knock-count').values;
   if (retard.length === 0 && count.length === 0) return null;
-  const isRetarded = retard.some((value) => Math.abs(value) >= KNOCK_DEG);
+  const isRetarded = retard.some((value) => Math.abs(value) >= leastDeg);
   const isCounted = count.length > 1 && (count.at(-1) ?? 0) > (count[0] ?? 0);
   return isRetarded || isCounted;
 }

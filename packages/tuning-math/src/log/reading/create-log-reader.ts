@@ -9,6 +9,7 @@ import type { LogSamples } from '../log-samples.js';
 import { byteText, type ByteText } from './byte-text.js';
 import { cellUnits } from './cell-units.js';
 import { detectLayout, type TableLayout } from './detect-layout.js';
+import { HEAD_BYTES } from './head-bytes.js';
 import { joinBytes } from './join-bytes.js';
 import { NumberColumns } from './number-columns.js';
 import { RowScanner } from './row-scanner.js';
@@ -20,8 +21,6 @@ export interface LogReader {
   /** Everything has been pushed. @throws LogError where there is nothing to analyse */
   finish(): LogSamples;
 }
-
-const HEAD_BYTES = 1 << 16;
 
 /**
  * A reader for one log file in delimited text: finds encoding, delimiter, decimal marks, header and unit

@@ -150,7 +150,7 @@ function refuseUnnamed(header: TextRecord | undefined, table: Table): void {
   throw new LogError(
     'no-table',
     `the rows have ${table.width} values but only ${header.cells.length} headers, so values cannot be told apart`,
-    'is a decimal comma used in a comma-separated file? Export with semicolons or with decimal points',
+    'is a decimal comma used in a comma-separated file? Say delimiter and decimal mark in the channel recipe, or export with semicolons',
   );
 }
 
