@@ -128,6 +128,37 @@ describe('adviseGateHold', () => {
       { numRuns: 60 },
     );
   });
+  test('finds nothing above the highest hold pulled, nor far from any pull', () => {
+    const anyPull = fc
+      .record({
+        hold: fc.integer({ min: 40, max: 95 }),
+        noise: fc.double({ min: -0.6, max: 0.6, noNaN: true }),
+      })
+      .map(({ hold, noise }) => pull(hold, 1 + 0.8 * Math.max(0, hold - 70) + noise));
+    let found = 0;
+    fc.assert(
+      fc.property(fc.array(anyPull, { minLength: 4, maxLength: 9 }), (pulls) => {
+        const advice = ask(pulls, { goal: { ...goal, ceilingKpa: 175, toleranceKpa: 9 } });
+        if (advice.provedBy.length === 0) return;
+        found += 1;
+        const holds = pulls.map((each) => each.holdPct);
+        expect(advice.holdPct).toBeLessThanOrEqual(Math.max(...holds));
+        for (const index of advice.provedBy)
+          expect(Math.abs((holds[index] ?? NaN) - (advice.holdPct ?? NaN))).toBeLessThanOrEqual(3);
+      }),
+      { numRuns: 40 },
+    );
+    expect(found).toBeGreaterThan(5);
+  });
+  test('sees more danger ahead where boost rises quickly than where it rises slowly', () => {
+    const climb = (riseTimeS: number): HoldPull[] =>
+      [40, 40, 40, 50, 60].map((hold) => ({ ...pull(hold, 1), riseTimeS }));
+    const risk = (riseTimeS: number): number =>
+      ask(climb(riseTimeS)).prediction?.probabilityOverCeiling ?? NaN;
+    expect(ask(climb(0.5)).holdPct).toBe(70);
+    expect(ask(climb(2.5)).holdPct).toBe(70);
+    expect(risk(0.5)).toBeGreaterThan(5 * risk(2.5));
+  });
   test('stays on the controller grid', () => {
     const coarse = { holdMin: 5, holdMax: 97, holdStep: 4 };
     const advice = ask([pull(41, 1)], { controller: coarse });

@@ -2,24 +2,22 @@ import { checkGateHoldRequest } from './check-gate-hold-request.js';
 import { findHoldStop } from './find-hold-stop.js';
 import { holdGain } from './hold-gain.js';
 import { holdReason } from './gate-hold-reasons.js';
-import type { GateHoldAdvice, GateHoldReason, GateHoldRequest } from './gate-hold-types.js';
+import type { GateHoldAdvice, GateHoldReason, GateHoldRequest, HoldPull } from './gate-hold-types.js';
 import { readHoldSituation, type HoldSituation } from './hold-situation.js';
-import {
-  meanOvershoot,
-  overshootScatter,
-  probabilityMeanOver,
-  probabilityPeakOver,
-  pullOvershoot,
-  type OvershootCurve,
-} from './overshoot-posterior.js';
+import { holdChances } from './hold-chances.js';
+import { mixtureOver, peakMixture } from './peak-mixture.js';
+import { overshootPosterior } from './overshoot-posterior.js';
 import { predictHold } from './predict-hold.js';
+import { pullOvershoot } from './pull-overshoot.js';
 
-/** Accepted width, in points of hold, between the sure setting and the highest that still might do. */
-const FIRST_WIDTH = 4;
+/** Accepted width, in points of hold, from the found setting to where the best one hardly lies higher. */
+const FIRST_WIDTH = 3;
+/** A setting is found only if it, or one so near, has been pulled; never above the highest pulled. */
+const NEAR_PCT = 3;
 /** With every pull the search is content with a little more: it shall end. */
-const WIDTH_PER_PULL = 0.5;
-/** A last pull that lies this many scatters off the curve through all pulls is repeated. */
-const DOUBTFUL_SCATTERS = 4;
+const WIDTH_PER_PULL = 0.05;
+/** A last pull that so seldom comes out as high or as low is repeated. */
+const DOUBTFUL_SHARE = 5e-4;
 
 /**
  * The next pull in the search for the highest gate hold whose overshoot keeps its limit and whose peak keeps
@@ -29,9 +27,9 @@ const DOUBTFUL_SCATTERS = 4;
  * @param request controller's range, goal with ceiling and overshoot limit, pulls so far at unchanged duty
  * @returns action, hold on the controller's grid, prediction, reasons with their numbers
  * @throws NotFiniteError, OutOfRangeError naming the field
- * Cost: some 6000 curves times the pulls, some ten milliseconds.
+ * Cost: some 6500 curves times the pulls, about ten milliseconds.
  * Source: Bayes' rule over curves that never fall (see `overshootPosterior`); step and ceiling rules are
- * common practice, no source. It never advises a hold past the step limit, past the controller's range, or
+ * common practice, no source. What it finds has still to be proven by pulls at that setting (`provePreset`). It never advises a hold past the step limit, past the controller's range, or
  * with a predicted chance of passing the ceiling over the risk limit.
  */
 export function adviseGateHold(request: GateHoldRequest): GateHoldAdvice {
@@ -53,30 +51,29 @@ function firstPull(situation: HoldSituation): GateHoldAdvice | null {
   ]);
 }
 
+/** A last pull that the pulls before it did not let expect: nothing is concluded from it alone. */
 function doubt(situation: HoldSituation): GateHoldAdvice | null {
-  const { pulls } = situation.request;
+  const { pulls, goal } = situation.request;
   const last = pulls.at(-1);
-  if (last === undefined || pulls.length < 2 || pulls.filter((p) => p.holdPct === last.holdPct).length > 1)
+  if (last === undefined || pulls.length < 3 || pulls.filter((p) => p.holdPct === last.holdPct).length > 1)
     return null;
-  const mean = meanOfBelief(situation, (curve) => meanOvershoot(curve, last.holdPct));
-  const scatter = meanOfBelief(situation, (curve) => overshootScatter(curve, last.holdPct));
-  const saw = pullOvershoot(last);
+  const before = overshootPosterior(pulls.slice(0, -1), goal.targetKpa);
+  const over = mixtureOver(peakMixture(before, last.holdPct), last.peakKpa);
   const isSafe = situation.safe !== null && last.holdPct <= situation.safe;
-  if (!isSafe || Math.abs(saw - mean) <= DOUBTFUL_SCATTERS * scatter) return null;
-  return advise(situation, 'repeat', last.holdPct, [holdReason.readingInDoubt(saw, mean)]);
+  if (!isSafe || (over > DOUBTFUL_SHARE && over < 1 - DOUBTFUL_SHARE)) return null;
+  const mean = holdChances(before, last.holdPct, goal, situation.request.riskLimit).overshootPct;
+  return advise(situation, 'repeat', last.holdPct, [holdReason.readingInDoubt(pullOvershoot(last), mean)]);
 }
 
 function found(situation: HoldSituation): GateHoldAdvice | null {
-  const { request, sure, safe, possible } = situation;
-  if (sure === null || safe === null) return null;
-  const holdPct = Math.min(sure, safe);
-  const provedBy = request.pulls.flatMap((pull, index) =>
-    Math.abs(pull.holdPct - holdPct) < 1e-6 ? [index] : [],
-  );
+  const { request, sure, allowed, possible } = situation;
+  if (allowed === null) return null;
+  const holdPct = Math.min(sure, allowed, situation.highestPulled ?? request.controller.holdMin);
+  const provedBy = nearestPulls(request.pulls, holdPct);
+  if (provedBy.length === 0) return null;
   const width = FIRST_WIDTH + WIDTH_PER_PULL * request.pulls.length;
-  const isNarrow = Math.min(possible ?? holdPct, safe) - holdPct <= width;
-  if (provedBy.length === 0 || !isNarrow) return null;
-  const chance = 1 - probabilityMeanOver(situation.posterior, holdPct, request.goal.overshootLimitPct);
+  if (Math.min(possible, situation.grid.at(-1) ?? possible) - holdPct > width) return null;
+  const chance = 1 - situation.chancesAt(holdPct).overLimit;
   const isHighest = holdPct === situation.grid.at(-1);
   const reasons = [
     isHighest
@@ -84,6 +81,14 @@ function found(situation: HoldSituation): GateHoldAdvice | null {
       : holdReason.withinLimit(holdPct, chance, request.goal.overshootLimitPct),
   ];
   return settle(situation, holdPct, provedBy, reasons);
+}
+
+/** Pulls nearest to a hold, if near enough to stand for it: their positions. */
+function nearestPulls(pulls: readonly HoldPull[], holdPct: number): number[] {
+  const distances = pulls.map((pull) => Math.abs(pull.holdPct - holdPct));
+  const nearest = Math.min(...distances);
+  if (nearest > NEAR_PCT) return [];
+  return distances.flatMap((distance, index) => (distance <= nearest + 1e-6 ? [index] : []));
 }
 
 /** The found hold: accepted, or sent back to duty where it has moved the peak out of the tolerance. */
@@ -96,7 +101,7 @@ function settle(
   const { goal, pulls } = situation.request;
   const { gain, reason } = holdGain(pulls, holdPct);
   if (reason !== null) reasons.push(reason);
-  const prediction = predictHold(situation.posterior, holdPct, goal);
+  const prediction = predictHold(situation.posterior, holdPct, situation.chancesAt(holdPct));
   const isInside = Math.abs(prediction.medianKpa - goal.targetKpa) <= goal.toleranceKpa;
   if (!isInside)
     reasons.unshift(holdReason.movedByHold(prediction.medianKpa, goal.targetKpa, goal.toleranceKpa));
@@ -105,12 +110,11 @@ function settle(
 
 function nextPull(situation: HoldSituation): GateHoldAdvice {
   const { request, reach, sure, likely } = situation;
-  const lowest = request.controller.holdMin;
-  const safe = situation.safe ?? lowest;
+  const safe = situation.safe ?? request.controller.holdMin;
   const isNew = (holdPct: number): boolean =>
     request.pulls.every((pull) => Math.abs(pull.holdPct - holdPct) > 1e-6);
-  const certain = Math.min(sure ?? lowest, reach, safe);
-  const wished = Math.min(likely ?? lowest, reach, safe);
+  const certain = Math.min(sure, reach, safe);
+  const wished = Math.min(likely, reach, safe);
   const isConfirming = isNew(certain) && wished - certain <= FIRST_WIDTH;
   const holdPct = isConfirming ? certain : wished;
   return advise(situation, 'pull', holdPct, pullReasons(situation, holdPct, isConfirming));
@@ -121,14 +125,14 @@ function pullReasons(situation: HoldSituation, holdPct: number, isConfirming: bo
   const isAtReach = holdPct === reach && reach < (grid.at(-1) ?? reach);
   const reasons = [boundReason(situation, holdPct, isAtReach)];
   if (isConfirming && !isAtReach) reasons.push(holdReason.confirm(holdPct));
-  const overshoot = meanOfBelief(situation, (curve) => meanOvershoot(curve, holdPct));
+  const overshoot = situation.chancesAt(holdPct).overshootPct;
   reasons.push(holdReason.aimAtLimit(overshoot, request.goal.overshootLimitPct));
   return reasons.filter((reason) => reason !== null);
 }
 
 /** What keeps the hold from being higher: the last overshoot, the step limit or the ceiling. */
 function boundReason(situation: HoldSituation, holdPct: number, isAtReach: boolean): GateHoldReason | null {
-  const { request, posterior, grid, safe, highestPulled } = situation;
+  const { request, grid, safe, highestPulled } = situation;
   const { overshootLimitPct, ceilingKpa } = request.goal;
   const highest = request.pulls.reduce((best, pull) => (pull.holdPct > best.holdPct ? pull : best));
   if (holdPct < highest.holdPct && pullOvershoot(highest) > overshootLimitPct) {
@@ -137,11 +141,7 @@ function boundReason(situation: HoldSituation, holdPct: number, isAtReach: boole
   if (isAtReach) return holdReason.stepLimit(request.stepLimit, highestPulled ?? request.controller.holdMin);
   const next = grid[grid.indexOf(holdPct) + 1];
   if (holdPct !== safe || next === undefined) return null;
-  return holdReason.ceilingRisk(probabilityPeakOver(posterior, next, ceilingKpa), ceilingKpa);
-}
-
-function meanOfBelief({ posterior }: HoldSituation, figure: (curve: OvershootCurve) => number): number {
-  return posterior.curves.reduce((sum, curve) => sum + curve.weight * figure(curve), 0);
+  return holdReason.ceilingRisk(situation.chancesAt(next).overCeiling, ceilingKpa);
 }
 
 function advise(
@@ -150,6 +150,6 @@ function advise(
   holdPct: number,
   reasons: GateHoldReason[],
 ): GateHoldAdvice {
-  const prediction = predictHold(situation.posterior, holdPct, situation.request.goal);
+  const prediction = predictHold(situation.posterior, holdPct, situation.chancesAt(holdPct));
   return { action, holdPct, prediction, reasons, provedBy: [], gain: null };
 }

@@ -18,7 +18,7 @@ export function checkGateHoldRequest(request: GateHoldRequest): CheckedRequest {
   checkGoal(request);
   const stepLimit = requireNumber(NAME, 'stepLimit', request.stepLimit ?? 10, { min: 0.1, max: 100 });
   const riskLimit = requireNumber(NAME, 'riskLimit', request.riskLimit ?? 0.02, { min: 1e-6, max: 0.5 });
-  const confidenceRatio = requireNumber(NAME, 'confidenceRatio', request.confidenceRatio ?? 0.8, {
+  const confidenceRatio = requireNumber(NAME, 'confidenceRatio', request.confidenceRatio ?? 0.6, {
     min: 0.5,
     max: 0.99,
   });

@@ -2,7 +2,6 @@ import { normalCdf } from '../numerics/normal-cdf.js';
 import { holdReason } from './gate-hold-reasons.js';
 import type { GateHoldAction, GateHoldAdvice, GateHoldReason } from './gate-hold-types.js';
 import type { HoldSituation } from './hold-situation.js';
-import { meanOvershoot, probabilityMeanOver, probabilityPeakOver } from './overshoot-posterior.js';
 
 /** So sure one must be before a tuner is stopped or sent back. */
 const SURE = 0.9;
@@ -16,13 +15,13 @@ export function findHoldStop(situation: HoldSituation): GateHoldAdvice | null {
   if (pulls.length > 0 && chanceOutside(situation, peakKpa) >= SURE) {
     return end('back-to-duty', holdReason.peakShifted(peakKpa, goal.targetKpa, goal.toleranceKpa));
   }
-  const overAtLowest = probabilityMeanOver(situation.posterior, controller.holdMin, goal.overshootLimitPct);
+  const overAtLowest = situation.chancesAt(controller.holdMin).overLimit;
   if (pulls.length >= 2 && overAtLowest >= SURE) {
-    const overshoot = meanAt(situation, controller.holdMin);
+    const overshoot = situation.chancesAt(controller.holdMin).overshootPct;
     return end('stop', holdReason.overshootAtLowest(overshoot, goal.overshootLimitPct));
   }
-  if (pulls.length > 0 && situation.safe === null) {
-    const chance = probabilityPeakOver(situation.posterior, controller.holdMin, goal.ceilingKpa);
+  if (pulls.length > 0 && situation.allowed === null) {
+    const chance = situation.chancesAt(controller.holdMin).overCeiling;
     return end('stop', holdReason.noSafeHold(chance, goal.ceilingKpa));
   }
   return null;
@@ -30,7 +29,10 @@ export function findHoldStop(situation: HoldSituation): GateHoldAdvice | null {
 
 /** Settled boost with the overshoot that is there without any hold: what duty alone is answerable for. */
 function peakWithoutHold({ posterior }: HoldSituation): number {
-  const basePct = posterior.curves.reduce((sum, curve) => sum + curve.weight * curve.basePct, 0);
+  const basePct = posterior.weight.reduce(
+    (sum, weight, curve) => sum + weight * (posterior.basePct[curve] ?? 0),
+    0,
+  );
   return posterior.settledKpa * (1 + basePct / 100);
 }
 
@@ -40,10 +42,6 @@ function chanceOutside({ request, posterior }: HoldSituation, peakKpa: number): 
   const below = normalCdf((targetKpa - toleranceKpa - peakKpa) / error);
   const above = normalCdf((peakKpa - targetKpa - toleranceKpa) / error);
   return below + above;
-}
-
-function meanAt({ posterior }: HoldSituation, holdPct: number): number {
-  return posterior.curves.reduce((sum, curve) => sum + curve.weight * meanOvershoot(curve, holdPct), 0);
 }
 
 function end(action: GateHoldAction, reason: GateHoldReason): GateHoldAdvice {

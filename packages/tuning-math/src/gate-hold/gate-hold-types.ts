@@ -33,7 +33,7 @@ export interface GateHoldRequest {
   readonly stepLimit?: number | undefined;
   /** Largest allowed chance that a pull passes the ceiling, in (0, 0.5]; default 0.02. */
   readonly riskLimit?: number | undefined;
-  /** Asked confidence that the mean overshoot keeps its limit, in [0.5, 0.99]; default 0.8. */
+  /** Asked confidence that the mean overshoot keeps its limit, in [0.5, 0.99]; default 0.6. */
   readonly confidenceRatio?: number | undefined;
   /** Usable pulls in the order in which they were made, at most 200. */
   readonly pulls: readonly HoldPull[];

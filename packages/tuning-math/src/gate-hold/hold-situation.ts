@@ -1,51 +1,71 @@
 import type { CheckedRequest } from './check-gate-hold-request.js';
-import {
-  overshootPosterior,
-  probabilityMeanOver,
-  probabilityPeakOver,
-  type HoldPosterior,
-} from './overshoot-posterior.js';
+import { holdChances, type HoldChances } from './hold-chances.js';
+import { overshootPosterior, type HoldPosterior } from './overshoot-posterior.js';
 
 /** All that a decision on the next hold looks at. Holds are settings of the controller's grid, %. */
 export interface HoldSituation {
   readonly request: CheckedRequest;
   readonly posterior: HoldPosterior;
   readonly grid: readonly number[];
+  /** Chances of a further pull at a hold; worked out once for each. */
+  readonly chancesAt: (holdPct: number) => HoldChances;
   readonly highestPulled: number | null;
   /** Highest setting within a step of what was pulled. */
   readonly reach: number;
-  /** Highest setting up to which a pull keeps the ceiling risk; null where none does. */
+  /** Highest setting that may be pulled: its chance of passing the ceiling is small even over a whole search; null where none is. */
   readonly safe: number | null;
-  /** Highest setting that keeps the overshoot limit with the asked confidence; null where none does. */
-  readonly sure: number | null;
-  /** Highest setting that keeps it as likely as not, and highest that still might (15 %). */
-  readonly likely: number | null;
-  readonly possible: number | null;
+  /** Highest setting that keeps the ceiling with the asked risk in one further pull; null where none does. */
+  readonly allowed: number | null;
+  /** Where the best hold lies: surely no lower, as likely as not, hardly higher. */
+  readonly sure: number;
+  readonly likely: number;
+  readonly possible: number;
 }
 
-/** Shares of doubt at which a setting still counts as possible. */
-const STILL_POSSIBLE = 0.85;
+/** A search takes several pulls near the ceiling: each may use this share of the asked risk (common practice, no source). */
+const SEARCH_SHARE = 0.3;
+/** Share of the belief that the best hold lies no higher. */
+const HARDLY_HIGHER = 0.9;
 
 /** Reads a checked request into the figures that the decision needs. */
 export function readHoldSituation(request: CheckedRequest): HoldSituation {
-  const { controller, goal, pulls } = request;
+  const { controller, goal, pulls, riskLimit } = request;
   const posterior = overshootPosterior(pulls, goal.targetKpa);
   const grid = holdGrid(controller.holdMin, controller.holdMax, controller.holdStep);
   const highestPulled = pulls.length === 0 ? null : Math.max(...pulls.map((pull) => pull.holdPct));
   const reachPct = (highestPulled ?? controller.holdMin) + request.stepLimit;
-  const overLimit = (hold: number): number => probabilityMeanOver(posterior, hold, goal.overshootLimitPct);
-  const overCeiling = (hold: number): number => probabilityPeakOver(posterior, hold, goal.ceilingKpa);
+  const chancesAt = remembered((hold) => holdChances(posterior, hold, goal, riskLimit));
+  const overCeiling = (hold: number): number => chancesAt(hold).overCeiling;
+  const tooHigh = (hold: number): number => chancesAt(hold).tooHigh;
+  const highest = (chanceAt: (hold: number) => number, limit: number): number =>
+    highestSetting(grid, chanceAt, limit) ?? controller.holdMin;
   return {
     request,
     posterior,
     grid,
+    chancesAt,
     highestPulled,
-    reach: grid.filter((hold) => hold <= reachPct + 1e-9).at(-1) ?? controller.holdMin,
-    safe: highestSetting(grid, overCeiling, request.riskLimit),
-    sure: highestSetting(grid, overLimit, 1 - request.confidenceRatio),
-    likely: highestSetting(grid, overLimit, 0.5),
-    possible: highestSetting(grid, overLimit, STILL_POSSIBLE),
+    reach: settingBelow(grid, reachPct),
+    safe: highestSetting(grid, overCeiling, SEARCH_SHARE * riskLimit),
+    allowed: highestSetting(grid, overCeiling, riskLimit),
+    sure: highest(tooHigh, 1 - request.confidenceRatio),
+    likely: highest(tooHigh, 0.5),
+    possible: highest(tooHigh, HARDLY_HIGHER),
   };
+}
+
+function remembered(figure: (holdPct: number) => HoldChances): (holdPct: number) => HoldChances {
+  const known = new Map<number, HoldChances>();
+  return (holdPct) => {
+    const chances = known.get(holdPct) ?? figure(holdPct);
+    known.set(holdPct, chances);
+    return chances;
+  };
+}
+
+/** Highest setting at or below a hold; the lowest one where there is none. */
+function settingBelow(grid: readonly number[], holdPct: number): number {
+  return grid.filter((hold) => hold <= holdPct + 1e-9).at(-1) ?? grid[0] ?? holdPct;
 }
 
 /** Highest setting whose chance keeps the limit; chances rise with the setting, so that halving finds it. */

@@ -1,0 +1,26 @@
+import type { HoldPull } from './gate-hold-types.js';
+
+/** What is believed of the boost that the car settles at, kPa. */
+export interface SettledBelief {
+  readonly settledKpa: number;
+  /** Scatter of a further pull about it, its own uncertainty included. */
+  readonly settledScatterKpa: number;
+  /** Uncertainty of the mean. */
+  readonly settledErrorKpa: number;
+}
+
+/** Common practice: boost scatters by about 1 % from pull to pull; worth this many pulls. */
+const PRIOR_SCATTER_RATIO = 0.01;
+const PRIOR_PULLS = 3;
+
+/** Mean and scatter of settled boost over the pulls; before any, the target with the usual scatter. */
+export function settledBelief(pulls: readonly HoldPull[], targetKpa: number): SettledBelief {
+  const count = pulls.length;
+  const settledKpa = count === 0 ? targetKpa : pulls.reduce((sum, pull) => sum + pull.settledKpa, 0) / count;
+  const squares = pulls.reduce((sum, pull) => sum + (pull.settledKpa - settledKpa) ** 2, 0);
+  const prior = PRIOR_PULLS * (PRIOR_SCATTER_RATIO * targetKpa) ** 2;
+  const variance = (prior + squares) / (PRIOR_PULLS + Math.max(0, count - 1));
+  // Without any pull the duty advice has only put the peak near the target: leave room for as much again.
+  const settledErrorKpa = Math.sqrt(variance / Math.max(1, count));
+  return { settledKpa, settledErrorKpa, settledScatterKpa: Math.hypot(Math.sqrt(variance), settledErrorKpa) };
+}
