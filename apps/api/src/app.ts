@@ -37,6 +37,7 @@ import { signOffRoutes } from './sign-off/sign-off-routes.js';
 import { tuningSessionsRoutes } from './tuning-sessions/tuning-sessions-routes.js';
 import { recordsRoutes } from './records/records-routes.js';
 import { tracesRoutes } from './traces/traces-routes.js';
+import { uploadsRoutes } from './uploads/uploads-routes.js';
 import { visitsRoutes } from './visits/visits-routes.js';
 
 export interface AppOptions {
@@ -109,6 +110,7 @@ async function registerNouns(app: FastifyInstance, options: AppOptions): Promise
   await app.register(logSettingsRoutes, { prefix });
   await app.register(logsRoutes, { prefix });
   await app.register(logVersionsRoutes, { prefix });
+  await app.register(uploadsRoutes, { prefix });
   await app.register(tracesRoutes, { prefix });
   await app.register(adviceRoutes, { prefix });
   await app.register(signOffRoutes, { prefix });

@@ -13,6 +13,7 @@ export * from './pulls/pulls.js';
 export * from './logs/channel-reading.js';
 export * from './logs/log-settings.js';
 export * from './logs/logs.js';
+export * from './logs/uploads.js';
 export * from './traces/traces.js';
 export * from './advice/advice.js';
 export * from './advice/air.js';

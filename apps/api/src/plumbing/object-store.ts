@@ -8,6 +8,8 @@ import { createGzip, gunzip, gzip } from 'node:zlib';
 
 /** Keeps original bytes under their SHA-256, compressed; the same bytes are kept once. */
 export interface ObjectStore {
+  /** Where files lie that are still coming in, part by part. */
+  readonly uploadsFolder: string;
   /** Returns the hash under which the bytes can be had again; when it returns, they are on the disk. */
   put(bytes: Uint8Array): Promise<{ sha256: string; byteCount: number }>;
   /** Takes bytes as they come, however many: hashed and compressed to the disk, but not in the store until kept. */
@@ -36,6 +38,7 @@ export interface ReceivedObject {
 export function openObjectStore(folder: string): ObjectStore {
   const fileOf = (sha256: string): string => path.join(folder, sha256.slice(0, 2), `${sha256.slice(2)}.gz`);
   return {
+    uploadsFolder: `${folder}-uploads`,
     async put(bytes) {
       const sha256 = createHash('sha256').update(bytes).digest('hex');
       const file = fileOf(sha256);
