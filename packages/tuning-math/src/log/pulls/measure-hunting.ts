@@ -1,5 +1,6 @@
 import { partOf } from '../filter/series.js';
 import type { Hunting } from '../log-analysis.js';
+import { fitSwing } from './fit-swing.js';
 import { lineThrough, type SettledBoostMean } from './measure-settled.js';
 import type { PullData } from './pull-data.js';
 
@@ -13,11 +14,11 @@ const NOISE_MULTIPLE = 4;
 const LEAST_SWING_KPA = 1;
 
 /**
- * Oscillation of boost after its rise: crests and troughs of the filtered boost about its straight line.
- * Frequency from their spacing; damping ratio from how the distance between neighbours shrinks (the
- * logarithmic decrement over half periods). null where fewer than three swings stand out of the noise.
+ * Oscillation of boost after its rise. Whether there is one is told by its turning points: at least three swings
+ * about the straight line of the settled boost that stand out of the noise. Frequency and damping ratio then come
+ * from a fit of a decaying swing to every sample from the first turning point on (`fitSwing`).
  *
- * Source: log decrement δ = 2πζ/√(1-ζ²) of a second-order system, for example Ogata, Modern Control Engineering.
+ * Source: free response of a second-order system, for example Ogata, Modern Control Engineering, section 5.3.
  */
 export function measureHunting(data: PullData, settled: SettledBoostMean | null): Hunting | null {
   if (settled === null) return null;
@@ -28,7 +29,11 @@ export function measureHunting(data: PullData, settled: SettledBoostMean | null)
   const residuals = after.values.map((value, index) => value - line(after.timeS[index] as number));
   const leastKpa = Math.max(LEAST_SWING_KPA, NOISE_MULTIPLE * meanNoise(data));
   const swings = swingsOf(after.timeS, residuals, leastKpa);
-  return swings.length < LEAST_SWINGS ? null : describe(swings);
+  const [first, second] = swings;
+  if (first === undefined || second === undefined || swings.length < LEAST_SWINGS) return null;
+  const fitted = fitSwing(partOf(data.boost, first.timeS, data.span.endS));
+  if (fitted === null) return null;
+  return { ...fitted, amplitudeKpa: Math.abs(second.valueKpa - first.valueKpa) / 2 };
 }
 
 function indexOfHighest(values: Float64Array): number {
@@ -56,19 +61,4 @@ function swingsOf(timeS: Float64Array, values: Float64Array, leastKpa: number): 
     }
   });
   return swings;
-}
-
-function describe(swings: readonly Swing[]): Hunting {
-  const first = swings[0] as Swing;
-  const last = swings.at(-1) as Swing;
-  const periodS = (2 * (last.timeS - first.timeS)) / (swings.length - 1);
-  const heights = swings
-    .slice(1)
-    .map((swing, index) => Math.abs(swing.valueKpa - (swings[index] as Swing).valueKpa));
-  const decrement =
-    (2 * Math.log((heights[0] as number) / (heights.at(-1) as number))) / (heights.length - 1);
-  const dampingRatio = Number.isFinite(decrement)
-    ? Math.max(0, decrement / Math.hypot(2 * Math.PI, decrement))
-    : null;
-  return { frequencyHz: 1 / periodS, dampingRatio, amplitudeKpa: (heights[0] as number) / 2 };
 }
