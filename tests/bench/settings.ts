@@ -1,48 +1,57 @@
-/**
- * Measures the search for gate hold, the proof, the drift alarm and the forecast on simulated cars.
- * Usage: npm run bench:settings -- [cars, default 1000] [cars of the physical model, default 40]
- */
-import { measureDrift } from './settings/measure-drift.js';
-import { measureForecast } from './settings/measure-forecast.js';
-import { measureGateHold } from './settings/measure-gate-hold.js';
-import { measureProof } from './settings/measure-proof.js';
+// npm run bench:settings: gate hold, proof, forecast, drift and hunting on cars and logs whose truth is known.
+// Options: --cars N (1000), --seed N the first seed (1), --threads N (2), --write to write docs/bench/settings.md
+// also with fewer than 1000 cars. Development uses seeds from 2001 on.
+import { execFileSync } from 'node:child_process';
+import fs from 'node:fs';
+import path from 'node:path';
+import { parseArgs } from 'node:util';
+import { reportLines } from './settings/report.js';
+import { runSeeds } from './settings/run-seeds.js';
 
-const cars = Number(process.argv[2] ?? 1000);
-const physicalCars = Number(process.argv[3] ?? 40);
-const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
-const line = (name: string, figures: string, wanted: string): void => {
-  console.log(`| ${name} | ${figures} | ${wanted} |`);
-};
+const FEWEST_FOR_THE_PAGE = 1000;
+const page = path.resolve(import.meta.dirname, '../../docs/bench/settings.md');
 
-console.log(`${cars} drawn cars, ${physicalCars} of the physical model\n`);
-console.log('| what | measured | wanted |\n| --- | --- | --- |');
-for (const pooledRatio of [null, 0.015]) {
-  const proof = measureProof(cars, pooledRatio);
-  const name =
-    pooledRatio === null ? "proof, the preset's own scatter" : 'proof, workshop scatter of 1.5 % pooled in';
-  line(
-    name,
-    `${proof.proven} of ${proof.cars} proven, median ${proof.medianPulls} pulls, wrong ${percent(proof.wrong / proof.cars)} of cars, ${percent(proof.wrong / proof.proven)} of those proven`,
-    'wrong in at most 5 %',
-  );
+const { values } = parseArgs({
+  options: {
+    cars: { type: 'string', default: '1000' },
+    seed: { type: 'string', default: '1' },
+    threads: { type: 'string', default: '2' },
+    write: { type: 'boolean', default: false },
+  },
+});
+
+function wholeNumber(name: string, text: string, least: number): number {
+  const value = Number(text);
+  if (Number.isInteger(value) && value >= least) return value;
+  throw new Error(`--${name} must be a whole number from ${least}, not ${text}`);
 }
-for (const knowsScatter of [false, true]) {
-  const drift = measureDrift(cars, knowsScatter);
-  line(
-    knowsScatter ? 'drift of 4 %, scatter of the car known' : 'drift of 4 %, common scatter assumed',
-    `median ${drift.medianPulls} pulls, 90 % within ${drift.p90Pulls}, found within 20: ${percent(drift.foundWithin20)}, one false alarm in ${drift.pullsPerFalseAlarm.toFixed(0)} pulls`,
-    'median 4 pulls, one false alarm in 370 or more',
-  );
-}
-const forecast = measureForecast(physicalCars);
-line(
-  'forecast range of 95 %',
-  `held ${percent(forecast.held / forecast.forecasts)} of ${forecast.forecasts}; ${percent(forecast.knownHeld / forecast.known)} of the ${forecast.known} with nothing unknown`,
-  '93 to 97 %',
+
+const count = wholeNumber('cars', values.cars, 1);
+const from = wholeNumber('seed', values.seed, 1);
+const all = { from, count };
+const started = performance.now();
+const rows = await runSeeds(
+  {
+    'gate-hold': all,
+    forecast: all,
+    hunting: all,
+    'proof-own': all,
+    'proof-pooled': all,
+    'drift-assumed': all,
+    'drift-known': all,
+  },
+  wholeNumber('threads', values.threads, 1),
 );
-const hold = measureGateHold(cars);
-line(
-  'gate hold',
-  `found on ${hold.found} of ${hold.cars}, ${percent(hold.withinThreePoints)} within 3 points (median miss ${hold.medianMissPoints}, over by more than 3: ${percent(hold.overLimitByMoreThanThree)}), median ${hold.medianPulls} pulls, 90 % within ${hold.p90Pulls}, ${hold.carsPastCeiling} cars past the ceiling (${percent(hold.carsPastCeiling / hold.cars)})`,
-  'within 3 points, median 6 pulls, ceiling passed in at most 0.5 % of cars',
-);
+const minutes = ((performance.now() - started) / 60_000).toFixed(1);
+const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], { encoding: 'utf8' }).trim();
+const lines = [
+  '# Gate hold, proof, forecast, drift and hunting on simulated cars',
+  '',
+  `Made by \`npm run bench:settings\` with seeds ${from} to ${from + count - 1}, at commit ${commit}, in ${minutes} minutes on ${values.threads} threads.`,
+  'What is drawn, from which ranges and why: `tests/bench/settings`. The methods: [docs/settings.md](../settings.md).',
+  '',
+  ...reportLines(rows),
+  '',
+];
+console.log(lines.join('\n'));
+if (count >= FEWEST_FOR_THE_PAGE || values.write) fs.writeFileSync(page, lines.join('\n'));

@@ -3,13 +3,12 @@ import { normalCdf, provePreset, type PooledSpread, type ProofPull } from '@pull
 import { drawHealthyCar, goodDuty } from './healthy-cars.js';
 import { quantileOf } from './sorted-quantile.js';
 
-/** How often 'proven' was said, and how often wrongly. */
-export interface ProofScore {
-  readonly cars: number;
-  readonly proven: number;
-  /** Cars called proven whose true share of pulls inside the tolerance is under what was promised. */
-  readonly wrong: number;
-  readonly medianPulls: number;
+/** How the proof of one car went. */
+export interface ProofRow {
+  /** Pulls until it was called proven; null where twelve did not do. */
+  readonly pulls: number | null;
+  /** Called proven though its true share of pulls inside the tolerance is under what was promised. */
+  readonly isWrong: boolean;
 }
 
 const MOST_PULLS = 12;
@@ -17,19 +16,23 @@ const COVERAGE = 0.9;
 /** Share of spoilt pulls that the verdict on the log takes out. */
 const SPOILT_FOUND = 0.9;
 
-/** Pulls each car at its duty until the preset is proven, looking after every pull, at most twelve. */
-export function measureProof(count: number, pooledRatio: number | null): ProofScore {
-  let [proven, wrong] = [0, 0];
-  const pullCounts: number[] = [];
-  for (let seed = 1; seed <= count; seed += 1) {
-    const car = drawHealthyCar(seed);
-    const pulls = pullUntilProven(car, pooledRatio);
-    if (pulls === null) continue;
-    proven += 1;
-    pullCounts.push(pulls);
-    if (trueShareInside(car) < COVERAGE) wrong += 1;
-  }
-  return { cars: count, proven, wrong, medianPulls: quantileOf(pullCounts, 0.5) };
+/** Pulls a car at its duty until the preset is proven, looking after every pull, at most twelve. */
+export function measureProof(seed: number, pooledRatio: number | null): ProofRow {
+  const car = drawHealthyCar(seed);
+  const pulls = pullUntilProven(car, pooledRatio);
+  return { pulls, isWrong: pulls !== null && trueShareInside(car) < COVERAGE };
+}
+
+/** The rows of all cars as figures. */
+export function scoreProof(rows: readonly ProofRow[]): {
+  readonly cars: number;
+  readonly proven: number;
+  readonly wrong: number;
+  readonly medianPulls: number;
+} {
+  const counts = rows.flatMap((row) => row.pulls ?? []);
+  const wrong = rows.filter((row) => row.isWrong).length;
+  return { cars: rows.length, proven: counts.length, wrong, medianPulls: quantileOf(counts, 0.5) };
 }
 
 function pullUntilProven(car: ShapeCar, pooledRatio: number | null): number | null {

@@ -153,11 +153,7 @@ describe('adviseGateHold', () => {
   test('sees more danger ahead where boost rises quickly than where it rises slowly', () => {
     const climb = (riseTimeS: number): HoldPull[] =>
       [40, 40, 40, 50, 60].map((hold) => ({ ...pull(hold, 1), riseTimeS }));
-    const risk = (riseTimeS: number): number =>
-      ask(climb(riseTimeS)).prediction?.probabilityOverCeiling ?? NaN;
-    expect(ask(climb(0.5)).holdPct).toBe(70);
-    expect(ask(climb(2.5)).holdPct).toBe(70);
-    expect(risk(0.5)).toBeGreaterThan(5 * risk(2.5));
+    expect(ask(climb(0.5)).holdPct).toBeLessThan(ask(climb(2.5)).holdPct ?? NaN);
   });
   test('stays on the controller grid', () => {
     const coarse = { holdMin: 5, holdMax: 97, holdStep: 4 };

@@ -23,8 +23,9 @@ const SLOPES: readonly Node[] = [
   [0.45, 0.1],
   [0.7, 0.3],
   [0.95, 0.4],
-  [1.4, 0.16],
-  [2.4, 0.04],
+  [1.4, 0.14],
+  [2.2, 0.04],
+  [3.6, 0.02],
 ];
 const WIDTHS: readonly Node[] = [
   [0.5, 0.45],
@@ -39,10 +40,10 @@ export const SCATTERS: readonly Node[] = [
 ];
 /** How far apart the moments of letting go lie, in points of boost, as multiples of the expected. */
 export const JITTERS: readonly Node[] = [
-  [0.5, 0.3],
-  [1, 0.37],
-  [2, 0.24],
-  [3.2, 0.09],
+  [0.7, 0.3],
+  [1.4, 0.38],
+  [2.6, 0.22],
+  [4.5, 0.1],
 ];
 const LOWEST_KNEE = 20;
 const HIGHEST_KNEE = 125;

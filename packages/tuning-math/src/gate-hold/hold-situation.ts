@@ -23,7 +23,7 @@ export interface HoldSituation {
 }
 
 /** A search takes several pulls near the ceiling: each may use this share of the asked risk (common practice, no source). */
-const SEARCH_SHARE = 0.3;
+const SEARCH_SHARE = 0.12;
 /** Share of the belief that the best hold lies no higher. */
 const HARDLY_HIGHER = 0.9;
 
