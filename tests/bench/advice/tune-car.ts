@@ -1,4 +1,4 @@
-import type { DutyAction, DutyAdviceRequest } from '@pullbook/tuning-math';
+import type { DutyAction, DutyAdviceRequest, EarlierCar } from '@pullbook/tuning-math';
 import { driveShapeCar, type ShapeCar, type ShapePull } from '@pullbook/practice-car';
 
 /** Any way of choosing the next duty from what a tuner can see. */
@@ -41,6 +41,8 @@ export const RANGE_ENDS: readonly number[] = [0.25, 0.75, 0.1, 0.9, 0.025, 0.975
 export interface TuneOptions {
   /** Whether to note `foretold`, which takes about as long as the decisions do. */
   readonly foretell?: boolean;
+  /** Cars of this build that are on record. */
+  readonly earlierCars?: readonly EarlierCar[];
 }
 
 /** Tunes one practice car by one method, from the cold first pull to an accept or a stop. */
@@ -50,7 +52,7 @@ export function tuneCar(car: ShapeCar, method: Method, options: TuneOptions = {}
   const { pulls } = notes;
   while (pulls.length < MOST_PULLS) {
     const start = performance.now();
-    const answer = method(requestOf(car, pulls));
+    const answer = method({ ...requestOf(car, pulls), earlierCars: options.earlierCars });
     notes.decisionsMs.push(performance.now() - start);
     const { duty, code = '' } = answer;
     if (answer.action === 'stop' || duty === null) return { ...notes, ...NOT_ACCEPTED, end: 'stop', code };

@@ -1,9 +1,10 @@
 import { checkDutyRequest } from './check-duty-request.js';
-import { decideDuty, type DutyDecision } from './decide-duty.js';
+import type { DutyDecision } from './decide-duty.js';
+import { decideForCar } from './decide-for-car.js';
 import { dutyReasons } from './duty-reasons.js';
 import type { DutyAdvice, DutyAdviceRequest, DutyCurvePoint, PeakPrediction } from './duty-advice-types.js';
 import { sameDuty } from './duty-grid.js';
-import { chanceInside, chanceOverCeiling, dutySituation, type DutySituation } from './duty-situation.js';
+import { chanceInside, chanceOverCeiling, type DutySituation } from './duty-situation.js';
 import { peakQuantiles } from './peak-quantiles.js';
 import { predictPeak } from './predict-peak.js';
 
@@ -41,8 +42,7 @@ const FALSE_CHANCE = 0.5;
  */
 export function adviseDuty(request: DutyAdviceRequest): DutyAdvice {
   checkDutyRequest(request);
-  const situation = dutySituation(request);
-  const decision = decideDuty(situation);
+  const { situation, decision } = decideForCar(request);
   const prediction = decision.duty === null ? null : predictionAt(situation, decision.duty);
   const inside =
     decision.duty === null

@@ -1,5 +1,11 @@
 import { NotFiniteError, OutOfRangeError } from '../errors.js';
-import type { BoostGoal, DutyAdviceRequest, DutyController, DutyPull } from './duty-advice-types.js';
+import type {
+  BoostGoal,
+  DutyAdviceRequest,
+  DutyController,
+  DutyPull,
+  EarlierCar,
+} from './duty-advice-types.js';
 
 /** Step limit where the request names none, % duty; common practice, no source. */
 export const DEFAULT_STEP_LIMIT = 10;
@@ -8,11 +14,15 @@ export const DEFAULT_RISK_LIMIT = 0.02;
 
 /** Most pulls that one request may hold; the cost grows with their square. */
 export const MOST_PULLS = 200;
+/** Most earlier cars of a build; more would not sharpen it further. */
+export const MOST_EARLIER_CARS = 8;
 /** Most settings on a controller's grid: 0 to 100 % in steps of 0.05. */
 export const MOST_SETTINGS = 2001;
 
 const FUNCTION_NAME = 'adviseDuty';
 const GRID_SLACK = 1e-9;
+
+type DutyEnds = Pick<DutyController, 'dutyMin' | 'dutyMax'>;
 
 interface Claim {
   readonly argument: string;
@@ -32,6 +42,15 @@ export function checkDutyRequest(request: DutyAdviceRequest): void {
   checkLimits(request);
   checkCount('pulls', request.pulls.length, MOST_PULLS);
   request.pulls.forEach((pull, index) => checkPull(pull, `pulls[${index}]`, request.controller));
+  checkCount('earlierCars', request.earlierCars?.length ?? 0, MOST_EARLIER_CARS);
+  request.earlierCars?.forEach((car, index) => checkEarlierCar(car, `earlierCars[${index}]`));
+}
+
+/** An earlier car may have had a controller of another range. */
+function checkEarlierCar({ pulls, baseKpa }: EarlierCar, path: string): void {
+  checkCount(`${path}.pulls`, pulls.length, MOST_PULLS);
+  pulls.forEach((pull, index) => checkPull(pull, `${path}.pulls[${index}]`, { dutyMin: 0, dutyMax: 100 }));
+  checkBase(baseKpa, `${path}.baseKpa`);
 }
 
 function checkController({ dutyMin, dutyMax, dutyStep }: DutyController): void {
@@ -82,12 +101,15 @@ function checkLimits({ stepLimit, riskLimit, baseKpa, controller }: DutyAdviceRe
       allowed: 'in (0, 0.5]',
     });
   }
-  if (baseKpa !== undefined && baseKpa !== null) {
-    requireThat(baseKpa > 0, { argument: 'baseKpa', value: baseKpa, allowed: 'above 0, or null if unknown' });
-  }
+  checkBase(baseKpa, 'baseKpa');
 }
 
-function checkPull(pull: DutyPull, path: string, { dutyMin, dutyMax }: DutyController): void {
+function checkBase(baseKpa: number | null | undefined, argument: string): void {
+  if (baseKpa === undefined || baseKpa === null) return;
+  requireThat(baseKpa > 0, { argument, value: baseKpa, allowed: 'above 0, or null if unknown' });
+}
+
+function checkPull(pull: DutyPull, path: string, { dutyMin, dutyMax }: DutyEnds): void {
   requireThat(pull.duty >= dutyMin - GRID_SLACK && pull.duty <= dutyMax + GRID_SLACK, {
     argument: `${path}.duty`,
     value: pull.duty,

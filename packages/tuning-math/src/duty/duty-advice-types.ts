@@ -27,6 +27,14 @@ export interface DutyPull {
   readonly secondsSincePrevious?: number | undefined;
 }
 
+/** A car of the same build that was tuned before. */
+export interface EarlierCar {
+  /** Peak with the solenoid idle, kPa gauge; null or left out where nobody knows it. */
+  readonly baseKpa?: number | null | undefined;
+  /** Its usable pulls, at most 200; a car with fewer than three tells nothing. */
+  readonly pulls: readonly DutyPull[];
+}
+
 /** All that the advice rests on. */
 export interface DutyAdviceRequest {
   readonly controller: DutyController;
@@ -39,6 +47,8 @@ export interface DutyAdviceRequest {
   readonly baseKpa?: number | null | undefined;
   /** Usable pulls in the order in which they were made, at most 200. */
   readonly pulls: readonly DutyPull[];
+  /** Cars of this build from the workshop's own records, at most 8; they never loosen step limit and risk limit. */
+  readonly earlierCars?: readonly EarlierCar[] | undefined;
 }
 
 /** What to do next. `duty` of the advice is null only with `stop`. */
@@ -64,7 +74,8 @@ export type DutyReasonCode =
   | 'no-safe-duty'
   | 'no-duty-in-tolerance'
   | 'scatter-too-wide'
-  | 'heat-soak';
+  | 'heat-soak'
+  | 'earlier-cars';
 
 export interface DutyReason {
   readonly code: DutyReasonCode;

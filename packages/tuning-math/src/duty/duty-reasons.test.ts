@@ -170,6 +170,16 @@ const EXAMPLES: Record<DutyReasonCode, Example> = {
     request: { ...sound, pulls: pulls([10, 56], [20, 58], [30, 64], [35, 70]) },
     says: 'soaking with heat',
   },
+  'earlier-cars': {
+    why: 'the workshop has tuned this build before',
+    action: 'pull',
+    request: {
+      ...sound,
+      pulls: pulls(...climb.slice(0, 3)),
+      earlierCars: [{ pulls: pulls(...climb, [58, 140]) }],
+    },
+    says: 'Leans on 1 earlier car of this build',
+  },
 };
 
 describe('adviseDuty gives each of its reasons', () => {
@@ -187,7 +197,7 @@ describe('adviseDuty gives each of its reasons', () => {
     for (const { text } of advice.reasons) expect(text).not.toMatch(/NaN|undefined|Infinity|null/);
   });
 
-  test.each(examples.filter(([code]) => code !== 'heat-soak'))(
+  test.each(examples.filter(([code]) => code !== 'heat-soak' && code !== 'earlier-cars'))(
     '%s comes first, since it decided',
     (code, _why, { request }) => {
       expect(adviseDuty(request).reasons[0]?.code).toBe(code);

@@ -53,6 +53,10 @@ const SENTENCES: Record<DutyReasonCode, Sentence> = {
     `Peaks scatter by ${w.scatter} % from pull to pull, too much for a tolerance of ${w.tolerance} kPa to be proved. Find the cause of the scatter or widen the tolerance.`,
   'heat-soak': () =>
     `The car is soaking with heat, which may move its peaks by up to 4 %; the range allows for it. Prove the preset with a hot pull too.`,
+  'earlier-cars': (w) =>
+    w.follows
+      ? `Leans on ${w.earlierCars} of this build (chance that this one follows: ${w.followsPct} %). Step and ceiling limits stand as without.`
+      : `${w.earlierCars} of this build answered otherwise than this one: the advice rests on this car's own pulls.`,
 };
 
 /** The reason that decided, then what adds to it. */
@@ -60,6 +64,7 @@ export function dutyReasons(figures: ReasonFigures): DutyReason[] {
   const words = wordsOf(figures);
   const codes: DutyReasonCode[] = [figures.decision.code];
   if (figures.decision.action !== 'stop' && figures.situation.pulls.nextHeat > 0.5) codes.push('heat-soak');
+  if (figures.decision.action !== 'stop' && figures.situation.lean) codes.push('earlier-cars');
   return codes.map((code) => ({ code, text: SENTENCES[code](words) }));
 }
 
@@ -69,7 +74,10 @@ function wordsOf(figures: ReasonFigures): Words {
   return { ...requestWords(figures.situation), ...foundWords(figures) };
 }
 
-function requestWords({ request, riskLimit, stepLimit, posterior }: DutySituation) {
+/** Below this chance of being one of them, a car is said to answer otherwise than the earlier ones. */
+const FOLLOWS_FROM = 0.5;
+
+function requestWords({ request, riskLimit, stepLimit, posterior, lean }: DutySituation) {
   const { targetKpa, toleranceKpa, ceilingKpa } = request.goal;
   const last = request.pulls[request.pulls.length - 1];
   return {
@@ -88,6 +96,16 @@ function requestWords({ request, riskLimit, stepLimit, posterior }: DutySituatio
     lastDuty: last ? short(last.duty) : '',
     pulls: String(request.pulls.length),
     scatter: short(100 * posterior.scatter),
+    ...leanWords(lean),
+  };
+}
+
+function leanWords(lean: DutySituation['lean']) {
+  const { carCount, share } = lean ?? { carCount: 0, share: 0 };
+  return {
+    follows: share >= FOLLOWS_FROM,
+    followsPct: short(Math.floor(100 * share)),
+    earlierCars: carCount === 1 ? '1 earlier car' : `${carCount} earlier cars`,
   };
 }
 

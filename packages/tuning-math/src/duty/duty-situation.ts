@@ -2,6 +2,7 @@ import { DEFAULT_RISK_LIMIT, DEFAULT_STEP_LIMIT } from './check-duty-request.js'
 import type { DutyAdviceRequest } from './duty-advice-types.js';
 import { drawParticles } from './draw-particles.js';
 import { dutyGrid } from './duty-grid.js';
+import type { BuildLean } from './earlier-cars.js';
 import { chanceMeanBelow, chancePeakAbove, predictPeak, type PeakMixture } from './predict-peak.js';
 import { responsePosterior, type ResponsePosterior } from './response-posterior.js';
 import { scalePulls, type ScaledPulls } from './scaled-pulls.js';
@@ -21,15 +22,16 @@ export interface DutySituation {
   /** The same from this car's pulls alone; the risk is judged by the worse of the two. */
   readonly alone: ResponsePosterior;
   readonly thin: ResponsePosterior;
+  /** How far `posterior` leans on earlier cars of the build; null where there are none. */
+  readonly lean: BuildLean | null;
   /** Logs of peak over target. */
   readonly levels: { readonly low: number; readonly high: number; readonly ceiling: number };
 }
 
 /** Brings a checked request into units of the target and works out the posterior. */
-export function dutySituation(request: DutyAdviceRequest, logPrior?: Float64Array): DutySituation {
+export function dutySituation(request: DutyAdviceRequest): DutySituation {
   const pulls = scalePulls(request.pulls, request);
   const alone = responsePosterior(pulls);
-  const posterior = logPrior ? responsePosterior(pulls, drawParticles(pulls, { logPrior })) : alone;
   const { targetKpa, toleranceKpa, ceilingKpa } = request.goal;
   return {
     request,
@@ -37,15 +39,26 @@ export function dutySituation(request: DutyAdviceRequest, logPrior?: Float64Arra
     riskLimit: request.riskLimit ?? DEFAULT_RISK_LIMIT,
     grid: dutyGrid(request.controller),
     pulls,
-    posterior,
+    posterior: alone,
     alone,
-    thin: thinPosterior(posterior, THIN_COUNT),
+    thin: thinPosterior(alone, THIN_COUNT),
+    lean: null,
     levels: {
       low: Math.log1p(-toleranceKpa / targetKpa),
       high: Math.log1p(toleranceKpa / targetKpa),
       ceiling: Math.log(ceilingKpa / targetKpa),
     },
   };
+}
+
+/** The same situation, its expectations sharpened by what earlier cars of the build say of the curves. */
+export function leaningSituation(
+  situation: DutySituation,
+  logPrior: Float64Array,
+  lean: BuildLean,
+): DutySituation {
+  const posterior = responsePosterior(situation.pulls, drawParticles(situation.pulls, { logPrior }));
+  return { ...situation, posterior, thin: thinPosterior(posterior, THIN_COUNT), lean };
 }
 
 /** Chance that the next peak at this duty passes the ceiling; with earlier cars, the worse of with and without. */

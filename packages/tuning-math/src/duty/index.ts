@@ -8,6 +8,7 @@ export type {
   DutyPull,
   DutyReason,
   DutyReasonCode,
+  EarlierCar,
   PeakPrediction,
 } from './duty-advice-types.js';
 export { adviseDuty } from './advise-duty.js';
