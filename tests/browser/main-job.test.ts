@@ -231,7 +231,7 @@ async function dropLog(page: Page, reading: number): Promise<number> {
     mimeType: 'text/csv',
     buffer: Buffer.from('Time (s),Engine speed (r/min)\n0,2000\n1,2100\n'),
   });
-  await page.getByText('This log was not taken in').waitFor();
+  await page.getByText('This log was not understood').waitFor();
   await page.getByRole('button', { name: 'Close, and type the peak instead' }).click();
   await input.setInputFiles({
     name: 'second pull.csv',

@@ -15,6 +15,8 @@ const staleRoots: Readonly<Record<string, readonly string[]>> = {
   'tuning-session': ['tuning-sessions', 'board', 'next-pull'],
   pull: ['pulls', 'presets', 'board', 'next-pull', 'sign-off'],
   log: ['logs'],
+  'channel-recipe': ['channel-recipes'],
+  'log-setting': ['log-settings'],
   'sign-off': ['sign-off', 'visits', 'presets', 'board'],
   'report-link': ['report-links', 'board'],
   member: ['team', 'me'],

@@ -11,6 +11,8 @@ export const LogChannel = z
     occurrence: z.number().int().min(0).default(0),
     quantity: z.string(),
     unit: z.string(),
+    /** Of a pressure: as it was understood. */
+    reference: z.enum(['gauge', 'absolute']).nullable().default(null),
     /** Told by a person or recipe; by name and printed unit; or by name and values; or not at all. */
     basis: z.enum(['recipe', 'name-and-unit', 'name-and-values', 'none']).default('none'),
     /** False where quantity or unit is a guess that a person should confirm. */

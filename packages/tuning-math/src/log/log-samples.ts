@@ -11,6 +11,8 @@ export interface LogChannel {
   readonly quantity: ChannelQuantity;
   /** Unit in the file, for example `psi`; the samples inside are in the base unit of the quantity. */
   readonly unit: string;
+  /** Of a pressure: as it was understood. */
+  readonly reference: 'gauge' | 'absolute' | null;
   /** Position in the file, from 0. */
   readonly column: number;
   /** Which of several columns of that header, from 0. */

@@ -6,6 +6,7 @@ import type { ColumnClaim } from './recognise-columns.js';
 export interface SettledFacts {
   readonly unit: string;
   readonly certain: boolean;
+  readonly reference?: 'gauge' | 'absolute' | null;
   readonly rowCount: number;
 }
 
@@ -15,6 +16,7 @@ export function describeColumn(claim: ColumnClaim, facts: ColumnFacts, settled: 
     header: claim.header,
     quantity: claim.quantity,
     unit: settled.unit,
+    reference: settled.reference ?? null,
     column: claim.column,
     occurrence: claim.occurrence,
     samples: [],

@@ -46,6 +46,7 @@ export function settleColumn(claim: ColumnClaim, values: Float32Array): SettledC
     channel: describeColumn(claim, raw, {
       unit,
       certain: claim.byRecipe || certain,
+      reference: pressure?.reference ?? null,
       rowCount: values.length,
     }),
     pressure,

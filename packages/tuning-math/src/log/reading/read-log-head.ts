@@ -50,10 +50,15 @@ function headColumn(layout: TableLayout, claim: ColumnClaim): HeadColumn {
   return {
     header: claim.header,
     occurrence: claim.occurrence,
-    quantity: claim.quantity,
+    quantity: quantityTold(claim),
     unit: claim.unit?.unit ?? null,
     samples: sampleCells(layout, claim.column),
   };
+}
+
+/** In a recipe the quantity alone says which kind of pressure a column is. */
+function quantityTold({ quantity, reference }: ColumnClaim): ChannelQuantity {
+  return quantity === 'boost-pressure' && reference === 'absolute' ? 'manifold-absolute-pressure' : quantity;
 }
 
 /** First lines of a log as text, for where no table can be made of them. @throws LogError `not-text` */

@@ -4,7 +4,9 @@ import { Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useSignedInMe } from '../../../../queries/people/use-me';
 import { useWorkshop } from '../../../../queries/people/use-workshop';
+import { RecipesPart } from './recipes-part';
 import { TeamPart } from './team-part';
+import { ThresholdsPart } from './thresholds-part';
 import { TokensPart } from './tokens-part';
 import { WorkshopForm } from './workshop-form';
 import styles from './workshop.module.css';
@@ -12,7 +14,8 @@ import styles from './workshop.module.css';
 /** How do we work here? */
 export function WorkshopScreen() {
   const workshop = useWorkshop();
-  const isOwner = useSignedInMe().member.role === 'owner';
+  const { role } = useSignedInMe().member;
+  const isOwner = role === 'owner';
   return (
     <div className={styles.page}>
       <h1>Workshop</h1>
@@ -23,6 +26,8 @@ export function WorkshopScreen() {
         <WorkshopForm key={workshop.data.revision} workshop={workshop.data} />
       )}
       {isOwner ? <TeamPart /> : null}
+      <RecipesPart mayChange={role !== 'desk'} />
+      <ThresholdsPart mayChange={isOwner} />
       <TokensPart />
     </div>
   );

@@ -49,6 +49,7 @@ export function FoundPulls({ log, preset, dutyPct, onDone }: FoundPullsProps) {
       overrideOn: preset.kind === 'timed-override' ? true : null,
       heatSoaked: isHot,
       indexes: [...chosen].sort((a, b) => a - b),
+      version: log.version,
     }));
     if ('faults' in read) return draft.fail(read.faults);
     return confirm.mutate(
@@ -95,15 +96,6 @@ export function FoundPulls({ log, preset, dutyPct, onDone }: FoundPullsProps) {
           ))}
         </ul>
       )}
-      <details className={styles.channels}>
-        <summary>What was read from the file</summary>
-        <p>
-          {analysis.sampleRateHz === null
-            ? 'No even sample rate'
-            : `${Math.round(analysis.sampleRateHz)} samples a second`}
-          ; {analysis.channels.map((one) => `${one.header}: ${one.quantity}, ${one.unit}`).join('; ')}
-        </p>
-      </details>
       {analysis.pulls.length === 0 ? null : (
         <>
           <div className={styles.once}>

@@ -1,18 +1,25 @@
 'use client';
 
-import type { Preset, TuningSession } from '@pullbook/contracts';
+import type { Log, Preset, TuningSession } from '@pullbook/contracts';
 import dynamic from 'next/dynamic';
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
+import { ProblemError } from '../../../../client/problem-error';
 import { Button } from '../../../../components/button/button';
 import { Dialog } from '../../../../components/dialog/dialog';
 import { Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
-import { useUploadLog } from '../../../../queries/logs/use-upload-log';
+import { useTakeInLog } from '../../../../queries/logs/use-take-in-log';
 import styles from './log.module.css';
 
 const FoundPulls = dynamic(() => import('./found-pulls').then((part) => part.FoundPulls), {
   loading: () => <Skeleton lines={4} label="Opening the pulls found" />,
 });
+const LogColumns = dynamic(() =>
+  import('../../../../components/log/log-columns').then((part) => part.LogColumns),
+);
+const UnreadLog = dynamic(() =>
+  import('../../../../components/log/unread-log').then((part) => part.UnreadLog),
+);
 
 interface LogDropProps {
   readonly file: File;
@@ -22,36 +29,88 @@ interface LogDropProps {
   readonly onClose: () => void;
 }
 
-/** A log on its way in: sent with progress, read on the server, then chosen from. */
+/** A log on its way in: sent with progress, its columns shown and corrected, then its pulls chosen from. */
 export function LogDrop({ file, session, preset, dutyPct, onClose }: LogDropProps) {
-  const upload = useUploadLog(session.id);
+  const take = useTakeInLog(session.id);
   const started = useRef(false);
-  const { mutate } = upload;
+  const { mutate } = take;
   useEffect(() => {
     if (started.current) return;
     started.current = true;
-    mutate(file);
+    mutate({ file });
   }, [file, mutate]);
-  const sentPct = Math.round(upload.sentShare * 100);
+  const isUnderWay = take.isPending || take.isIdle;
   return (
     <Dialog title={`Log ${file.name}`} onClose={onClose} wide>
-      {upload.isPending || upload.isIdle ? (
-        <div className={styles.progress} role="status">
-          <progress max={100} value={sentPct} aria-label="Sent" />
-          <p>{sentPct < 100 ? `Sending, ${sentPct} %` : 'Sent. Looking for pulls in it.'}</p>
-        </div>
-      ) : null}
-      {upload.error === null ? null : (
-        <>
-          <ProblemNote error={upload.error} title="This log was not taken in" onRetry={() => mutate(file)} />
-          <p>
-            <Button onClick={onClose}>Close, and type the peak instead</Button>
-          </p>
-        </>
+      {isUnderWay && take.uploadId === null ? <Sending share={take.sentShare} /> : null}
+      {take.error === null && !isReadAnew(take) ? null : (
+        <NotTakenIn take={take} file={file} onClose={onClose} />
       )}
-      {upload.data === undefined ? null : (
-        <FoundPulls log={upload.data} preset={preset} dutyPct={dutyPct} onDone={onClose} />
+      {take.data === undefined ? null : (
+        <TakenLog taken={take.data} preset={preset} dutyPct={dutyPct} onDone={onClose} />
       )}
     </Dialog>
+  );
+}
+
+type Take = ReturnType<typeof useTakeInLog>;
+
+const isReadAnew = ({ isPending, variables }: Take) => isPending && variables?.reading !== undefined;
+
+interface TakenLogProps {
+  readonly taken: Log;
+  readonly preset: Preset;
+  readonly dutyPct: number | null;
+  readonly onDone: () => void;
+}
+
+function TakenLog({ taken, preset, dutyPct, onDone }: TakenLogProps) {
+  const [log, setLog] = useState(taken);
+  return (
+    <>
+      <LogColumns key={`columns ${log.version}`} log={log} onReadAnew={setLog} />
+      <FoundPulls key={log.version} log={log} preset={preset} dutyPct={dutyPct} onDone={onDone} />
+    </>
+  );
+}
+
+interface NotTakenInProps {
+  readonly take: Take;
+  readonly file: File;
+  readonly onClose: () => void;
+}
+
+/** Why a log was not taken in; of one that was not understood, its columns, for a person to say what they are. */
+function NotTakenIn({ take, file, onClose }: NotTakenInProps) {
+  const { error, uploadId, isPending, mutate } = take;
+  const isUnread = isPending || (error instanceof ProblemError && error.code === 'log-unreadable');
+  return (
+    <>
+      <ProblemNote
+        error={error}
+        title={isUnread ? 'This log was not understood' : 'This log was not taken in'}
+        {...(isUnread ? {} : { onRetry: () => mutate({ file }) })}
+      />
+      {uploadId !== null && isUnread ? (
+        <UnreadLog uploadId={uploadId} busy={isPending} onRead={(reading) => mutate({ file, reading })} />
+      ) : null}
+      <p>
+        <Button onClick={onClose}>Close, and type the peak instead</Button>
+      </p>
+    </>
+  );
+}
+
+function Sending({ share }: Readonly<{ share: number }>) {
+  const sentPct = Math.round(share * 100);
+  return (
+    <div className={styles.progress} role="status">
+      <progress max={100} value={sentPct} aria-label="Sent" />
+      <p>
+        {sentPct < 100
+          ? `Sending, ${sentPct} %. A break does no harm: choose the same file again and it goes on.`
+          : 'Sent. Looking for pulls in it.'}
+      </p>
+    </div>
   );
 }
