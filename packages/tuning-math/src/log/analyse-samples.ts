@@ -9,7 +9,7 @@ import { findPulls } from './pulls/find-pulls.js';
 import { measurePull } from './pulls/measure-pull.js';
 
 /** Changes with every change of a formula or threshold in this folder; recorded with each result. */
-export const LOG_CODE_VERSION = 'log-2';
+export const LOG_CODE_VERSION = 'log-3';
 
 /**
  * Finds, measures and judges the pulls of a log that has been read. The same samples, options and
