@@ -75,8 +75,8 @@ export function timeWholeLog(byteCount: number): WholeLogTiming {
   const rowCount = writeBigLog(file, byteCount);
   const taken = { parser: [] as WayTaken[], analysis: [] as WayTaken[] };
   for (let round = 0; round < ROUNDS; round += 1) {
-    taken.parser.push(take('parser', file));
-    taken.analysis.push(take('analysis', file));
+    taken.parser.push(takeWay('parser', file));
+    taken.analysis.push(takeWay('analysis', file));
   }
   fs.rmSync(path.dirname(file), { recursive: true });
   const best = (ways: readonly WayTaken[]): WayTaken =>
@@ -91,7 +91,8 @@ export function timeWholeLog(byteCount: number): WholeLogTiming {
   };
 }
 
-function take(way: 'parser' | 'analysis', file: string): WayTaken {
+/** One way through the file, in a process of its own. */
+export function takeWay(way: 'parser' | 'analysis', file: string): WayTaken {
   const script = fileURLToPath(new URL(`take-${way}.ts`, import.meta.url));
   const run = spawnSync(process.execPath, ['--conditions=pullbook-source', '--import', 'tsx', script, file], {
     encoding: 'utf8',
