@@ -23,6 +23,8 @@ const UnreadLog = dynamic(() =>
 
 interface LogDropProps {
   readonly file: File;
+  /** Files that wait behind this one. */
+  readonly moreCount: number;
   readonly session: TuningSession;
   readonly preset: Preset;
   readonly dutyPct: number | null;
@@ -30,7 +32,7 @@ interface LogDropProps {
 }
 
 /** A log on its way in: sent with progress, its columns shown and corrected, then its pulls chosen from. */
-export function LogDrop({ file, session, preset, dutyPct, onClose }: LogDropProps) {
+export function LogDrop({ file, moreCount, session, preset, dutyPct, onClose }: LogDropProps) {
   const take = useTakeInLog(session.id);
   const started = useRef(false);
   const { mutate } = take;
@@ -41,7 +43,7 @@ export function LogDrop({ file, session, preset, dutyPct, onClose }: LogDropProp
   }, [file, mutate]);
   const isUnderWay = take.isPending || take.isIdle;
   return (
-    <Dialog title={`Log ${file.name}`} onClose={onClose} wide>
+    <Dialog title={titleOf(file, moreCount)} onClose={onClose} wide>
       {isUnderWay && take.uploadId === null ? <Sending share={take.sentShare} /> : null}
       {take.error === null && !isReadAnew(take) ? null : (
         <NotTakenIn take={take} file={file} onClose={onClose} />
@@ -52,6 +54,9 @@ export function LogDrop({ file, session, preset, dutyPct, onClose }: LogDropProp
     </Dialog>
   );
 }
+
+const titleOf = (file: File, moreCount: number) =>
+  moreCount === 0 ? `Log ${file.name}` : `Log ${file.name}, then ${moreCount} more`;
 
 type Take = ReturnType<typeof useTakeInLog>;
 

@@ -36,7 +36,8 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
   const next = useNextPull(session.id, preset);
   const current = restsOn(next.data, pulls) ? next.data : undefined;
   const controllers = useControllers();
-  const [file, setFile] = useState<File | null>(null);
+  const [files, setFiles] = useState<readonly File[]>([]);
+  const [file] = files;
   const [isOver, setOver] = useState(false);
   const controller = controllers.data?.find((one) => one.id === car.controllerId) ?? null;
   // Not before the pulls are read: a wrong number on the button would end up on paper.
@@ -49,7 +50,7 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
   const drop = (event: DragEvent) => {
     event.preventDefault();
     setOver(false);
-    setFile(event.dataTransfer.files[0] ?? null);
+    setFiles([...event.dataTransfer.files]);
   };
   return (
     <div
@@ -86,16 +87,17 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
         next={current}
         number={number}
         lastPull={pulls.at(-1)}
-        onFile={setFile}
+        onFiles={setFiles}
       />
-      {file === null ? null : (
+      {file === undefined ? null : (
         <LogDrop
           key={`${file.name}${file.size}${file.lastModified}`}
           file={file}
+          moreCount={files.length - 1}
           session={session}
           preset={preset}
           dutyPct={dutyForLog(advice, pulls)}
-          onClose={() => setFile(null)}
+          onClose={() => setFiles(files.slice(1))}
         />
       )}
     </div>

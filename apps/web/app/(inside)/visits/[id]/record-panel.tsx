@@ -30,7 +30,7 @@ interface RecordPanelProps {
   readonly next: NextPull | undefined;
   readonly number: number | null;
   readonly lastPull: Pull | undefined;
-  readonly onFile: (file: File) => void;
+  readonly onFiles: (files: readonly File[]) => void;
 }
 
 /** Writes down a pull: type the peak, press record. Duty and gear keep their last values until changed. */
@@ -41,7 +41,7 @@ export function RecordPanel({
   next,
   number,
   lastPull,
-  onFile,
+  onFiles,
 }: RecordPanelProps) {
   const units = useUnits();
   const notices = useNotices();
@@ -122,7 +122,7 @@ export function RecordPanel({
             {record.isPaused ? 'Waits for network' : `Record pull ${number ?? ''}`.trim()}
           </Button>
         </div>
-        <LogInput inputRef={fileInput} onFile={onFile} />
+        <LogInput inputRef={fileInput} onFiles={onFiles} />
       </form>
     </aside>
   );
@@ -151,21 +151,21 @@ function OverStep({ text }: Readonly<{ text: string | null }>) {
 
 interface LogInputProps {
   readonly inputRef: RefObject<HTMLInputElement | null>;
-  readonly onFile: (file: File) => void;
+  readonly onFiles: (files: readonly File[]) => void;
 }
 
-function LogInput({ inputRef, onFile }: LogInputProps) {
+function LogInput({ inputRef, onFiles }: LogInputProps) {
   return (
     <input
       ref={inputRef}
       type="file"
+      multiple
       className="unseen"
       tabIndex={-1}
       aria-label="Log file"
       accept=".csv,.txt,.log,text/csv,text/plain"
       onChange={(event) => {
-        const file = event.target.files?.[0];
-        if (file !== undefined) onFile(file);
+        onFiles([...(event.target.files ?? [])]);
         event.target.value = '';
       }}
     />
