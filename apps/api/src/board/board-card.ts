@@ -1,14 +1,18 @@
 import { ReadinessAnswer, Stage, type BoardCard } from '@pullbook/contracts';
-import type { AdviceRules, PresetAdvice } from '@pullbook/next-pull';
+import type { PresetAdvice } from '@pullbook/next-pull';
+import type { PresetStanding } from '@pullbook/tuning-math';
+import type { WorkshopRules } from '../advice/read-advice-rules.js';
 import type { PresetRecord } from '../presets/load-presets.js';
 import { adviceOf } from '../presets/present-preset.js';
+import { presetStanding } from '../presets/preset-standing.js';
+import { sayMissing } from '../presets/say-missing.js';
 import { stripFigures } from '../presets/strip-figures.js';
 import { holdUp, type HoldUp, type PresetAtHand } from './hold-up.js';
 import type { BoardVisit } from './load-board-visits.js';
 
 /** What all cards of a board share. */
 export interface BoardRules {
-  readonly rules: AdviceRules;
+  readonly rules: WorkshopRules;
   readonly now: Date;
 }
 
@@ -16,6 +20,7 @@ interface StripOfPreset {
   readonly preset: PresetRecord;
   readonly pulls: BoardVisit['pulls'];
   readonly asked: PresetAdvice | null;
+  readonly standing: PresetStanding;
 }
 
 /** The stages in which the advice says something of use; for the others it is not computed. */
@@ -29,8 +34,12 @@ export function boardCard(visit: BoardVisit, presets: readonly PresetRecord[], b
   const isAdvised = advisedStages.includes(visit.stage);
   const shown = presets.map((preset): StripOfPreset => {
     const pulls = visit.pulls.filter((pull) => pull.presetId === preset.id);
-    const standing = pulls.filter((pull) => pull.voidedAt === null);
-    return { preset, pulls, asked: isAdvised ? adviceOf({ ...preset, pulls: standing }, board.rules) : null };
+    const counted = pulls.filter((pull) => pull.voidedAt === null);
+    const inVisit = { ...preset, pulls: counted };
+    const asked = isAdvised ? adviceOf(inVisit, board.rules) : null;
+    // What this visit's pulls prove: a sign-off of another visit does not count for it.
+    const standing = presetStanding({ ...inVisit, signedOffRevision: null }, board.rules, asked);
+    return { preset, pulls, asked, standing };
   });
   const { car } = visit;
   return {
@@ -47,7 +56,7 @@ export function boardCard(visit: BoardVisit, presets: readonly PresetRecord[], b
     bookedFor: visit.bookedFor?.toISOString() ?? null,
     promisedAt: visit.promisedAt?.toISOString() ?? null,
     presets: shown.map((strip) => stripOf(strip, mayPull(visit))),
-    ...sentenceOf(visit, shown, board.now),
+    ...sentenceOf(visit, shown, board),
   };
 }
 
@@ -56,7 +65,10 @@ function mayPull(visit: BoardVisit): boolean {
   return visit.stage === 'on-test' && visit.tuningSessions[0]?.readinessPassed === true;
 }
 
-function stripOf({ preset, pulls, asked }: StripOfPreset, withNext: boolean): BoardCard['presets'][number] {
+function stripOf(
+  { preset, pulls, asked, standing }: StripOfPreset,
+  withNext: boolean,
+): BoardCard['presets'][number] {
   const marked = pulls.map(({ number, peakKpa, voidedAt }) => ({
     number,
     peakKpa,
@@ -67,11 +79,13 @@ function stripOf({ preset, pulls, asked }: StripOfPreset, withNext: boolean): Bo
     presetId: preset.id,
     name: preset.values.name,
     slot: preset.values.slot,
+    state: preset.signedOffRevision === preset.revision ? 'signed-off' : standing.state,
     strip: stripFigures(preset.values, preset.car.baseKpa, marked, advice),
   };
 }
 
-function sentenceOf(visit: BoardVisit, shown: readonly StripOfPreset[], now: Date): HoldUp {
+function sentenceOf(visit: BoardVisit, shown: readonly StripOfPreset[], { now, rules }: BoardRules): HoldUp {
+  const leastPulls = rules.requiredPulls;
   return holdUp({
     stage: Stage.parse(visit.stage),
     now,
@@ -79,13 +93,13 @@ function sentenceOf(visit: BoardVisit, shown: readonly StripOfPreset[], now: Dat
     promisedAt: visit.promisedAt,
     hasController: visit.car.controllerId !== null,
     hasTuner: visit.tunerId !== null,
-    presets: shown.map(atHand),
+    presets: shown.map((strip) => atHand(strip, leastPulls)),
     readiness: readinessOf(visit),
     report: reportOf(visit),
   });
 }
 
-function atHand({ preset, asked }: StripOfPreset): PresetAtHand {
+function atHand({ preset, asked, standing }: StripOfPreset, leastPulls: number): PresetAtHand {
   const { name, targetKpa, ceilingKpa, dutyPct } = preset.values;
   const accepted = asked?.acceptedDutyPct ?? null;
   return {
@@ -93,7 +107,8 @@ function atHand({ preset, asked }: StripOfPreset): PresetAtHand {
     hasTarget: targetKpa !== null,
     hasCeiling: ceilingKpa !== null,
     advice: asked?.advice ?? null,
-    isProven: accepted !== null && accepted === dutyPct,
+    isProven: standing.state === 'proven',
+    toProve: accepted !== null && accepted === dutyPct ? (sayMissing(standing, leastPulls)[0] ?? null) : null,
   };
 }
 

@@ -37,6 +37,7 @@ test('GET /board tells of each car where it is, what holds it up, and draws its 
   expect(card.presets).toEqual([
     {
       presetId: yard.presetId,
+      state: 'on-test',
       name: 'Dry track',
       slot: 1,
       strip: {

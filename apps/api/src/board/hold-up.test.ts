@@ -17,6 +17,7 @@ const preset = (more: Partial<PresetAtHand> = {}): PresetAtHand => ({
   hasCeiling: true,
   advice: advice({}),
   isProven: false,
+  toProve: null,
   ...more,
 });
 const visit = (more: Partial<VisitAtHand> = {}): VisitAtHand => ({
@@ -58,6 +59,11 @@ test.each<[string, boolean, Partial<VisitAtHand>]>([
   ['stopped: the target is out of reach', true, { presets: [stopped] }],
   ['Dry track: stopped: the target is out of reach', true, { presets: [preset({ name: 'Road' }), stopped] }],
   ['Dry track: next pull: 46 %', false, { presets: [preset({ name: 'Road', isProven: true }), preset()] }],
+  [
+    'to prove: 1 more pull, heat-soaked',
+    false,
+    { presets: [preset({ toProve: '1 more pull, heat-soaked' })] },
+  ],
   ['every preset is proven; to sign off next', false, { presets: [preset({ isProven: true })] }],
   ['7 items open to sign off', false, { stage: 'to-sign-off', presets: [preset({ isProven: true })] }],
   ['not proven yet: Dry track', true, { stage: 'to-sign-off' }],

@@ -6,8 +6,9 @@ export interface PresetAtHand {
   readonly hasTarget: boolean;
   readonly hasCeiling: boolean;
   readonly advice: DutyAdvice | null;
-  /** The advice has accepted a duty, and that duty is stored. */
   readonly isProven: boolean;
+  /** With the accepted duty stored: what is missing before it is proven; null before that. */
+  readonly toProve: string | null;
 }
 
 /** What the sentence on a card follows from. */
@@ -94,7 +95,9 @@ function sayTest({ readiness, presets }: VisitAtHand): HoldUp {
   }
   const next = presets.find((preset) => !preset.isProven);
   if (next === undefined) return plainly('every preset is proven; to sign off next');
-  return plainly(named(presets, next, nextStep(next.advice)));
+  return plainly(
+    named(presets, next, next.toProve === null ? nextStep(next.advice) : `to prove: ${next.toProve}`),
+  );
 }
 
 function nextStep(advice: DutyAdvice | null): string {

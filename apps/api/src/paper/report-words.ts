@@ -24,7 +24,7 @@ export function presetWords(report: Report, preset: PresetEvidence, format: Pape
     purpose: preset.purpose.trim(),
     use: howToUse(preset),
     facts: factsOf(preset, format),
-    proof: proofOf(preset, pulls.length),
+    proof: proofOf(preset, pulls.length, format),
     strip: { baseKpa: null, targetKpa, toleranceKpa, ceilingKpa, pulls, next: null },
     pulls,
   };
@@ -66,7 +66,7 @@ function factsOf(preset: PresetEvidence, format: PaperFormat): PresetWords['fact
   }
   if (meanPeakKpa !== null) {
     facts.push({
-      label: preset.accepted ? 'Proven peak' : 'Mean peak',
+      label: isProven(preset) ? 'Proven peak' : 'Mean peak',
       value: `${format.writePeak(meanPeakKpa)}\u00a0${unit}`,
       note: 'on average',
     });
@@ -82,12 +82,27 @@ function factsOf(preset: PresetEvidence, format: PaperFormat): PresetWords['fact
   return facts;
 }
 
-function proofOf(preset: PresetEvidence, pullCount: number): string {
+function proofOf(preset: PresetEvidence, pullCount: number, format: PaperFormat): string {
   if (!preset.accepted) return 'Not proven: the figures do not yet show that the target is held.';
   const pulls = `${pullCount} full-load ${pullCount === 1 ? 'pull' : 'pulls'}`;
   const heat = preset.heatSoakedPull
     ? 'At least one pull was made with the engine bay hot from driving.'
     : 'No pull was made with the engine bay hot from driving; expect a little less or more then.';
   const ceiling = preset.ceilingKept ? ' None passed the ceiling.' : '';
-  return `Proven by ${pulls} at the settings that are now stored.${ceiling} ${heat}`;
+  if (!isProven(preset)) {
+    return `Made by ${pulls} at the settings that are now stored.${ceiling} ${heat} Not proven in full: ${preset.unproven.join('; ')}.`;
+  }
+  return `Proven by ${pulls} at the settings that are now stored.${ceiling}${promiseOf(preset, format)} ${heat}`;
+}
+
+/** Sign-offs from before proofs were sealed with them say neither how they were proven nor what was missing. */
+function isProven({ accepted, proven, proof, unproven }: PresetEvidence): boolean {
+  return accepted && (proven || (proof === null && unproven.length === 0));
+}
+
+function promiseOf({ proof }: PresetEvidence, format: PaperFormat): string {
+  if (proof === null || proof.lowKpa === null || proof.highKpa === null) return '';
+  const share = `${Math.round(proof.coverageRatio * 100)}\u00a0% of all pulls`;
+  const range = `${format.writePeak(proof.lowKpa)} to ${format.writePeak(proof.highKpa)}\u00a0${format.unit}`;
+  return ` With a confidence of ${Math.round(proof.confidenceRatio * 100)}\u00a0%, at least ${share} lie within ${range}.`;
 }

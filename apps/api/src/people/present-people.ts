@@ -32,6 +32,10 @@ export function presentWorkshop(row: rows.Workshop): Workshop {
     requiredPulls: row.requiredPulls,
     stepLimit: row.stepLimit,
     riskLimit: row.riskLimit,
+    overshootLimitPct: row.overshootLimitPct,
+    coverageRatio: row.coverageRatio,
+    confidenceRatio: row.confidenceRatio,
+    signOffNeedsProof: row.signOffNeedsProof,
     revision: row.revision,
   };
 }

@@ -3,6 +3,7 @@ import type { WorkshopTransaction } from '@pullbook/database';
 import { DomainError } from '../plumbing/domain-error.js';
 import type { pageArguments } from '../plumbing/paging.js';
 import type { AdvicePull } from '@pullbook/next-pull';
+import { earlierSpreads, type EarlierSpread } from './earlier-spreads.js';
 import type { ControllerAbilities } from './check-preset-values.js';
 import type { PresetValues } from './preset-values.js';
 
@@ -35,6 +36,8 @@ export interface PresetRecord {
   readonly values: PresetValues;
   /** Standing pulls of the newest visit in which it was pulled, in order. */
   readonly pulls: readonly PresetPull[];
+  /** How far its peaks scattered on earlier visits. */
+  readonly spreads: readonly EarlierSpread[];
 }
 
 const pullFields = {
@@ -76,6 +79,7 @@ export async function loadPresets(
     createdAt: row.createdAt,
     values: valuesOf(row.id, revisions[0]),
     pulls: pulls.filter((pull) => pull.visitId === pulls[0]?.visitId).map(presetPullOf),
+    spreads: earlierSpreads(pulls, pulls[0]?.visitId),
   }));
 }
 

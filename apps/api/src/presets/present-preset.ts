@@ -1,7 +1,10 @@
 import type { Preset } from '@pullbook/contracts';
 import { advisePreset, type AdviceRules, type PresetAdvice } from '@pullbook/next-pull';
 import type { PresetRecord } from './load-presets.js';
-import { derivePresetState } from './preset-state.js';
+import { presentProof } from './present-proof.js';
+import { presetStanding } from './preset-standing.js';
+import { sayMissing } from './say-missing.js';
+import type { WorkshopRules } from '../advice/read-advice-rules.js';
 
 /** What the advice says of a preset on the pulls that count for it. */
 export function adviceOf(record: PresetRecord, rules: AdviceRules): PresetAdvice {
@@ -19,24 +22,15 @@ export function adviceOf(record: PresetRecord, rules: AdviceRules): PresetAdvice
 }
 
 /** A preset as the API tells it, with its state derived from the data. */
-export function presentPreset(record: PresetRecord, rules: AdviceRules): Preset {
-  const { state, missing } = derivePresetState({
-    isReplaced: record.isReplaced,
-    revision: record.revision,
-    signedOffRevision: record.signedOffRevision,
-    hasController: record.car.controller !== null,
-    targetKpa: record.values.targetKpa,
-    ceilingKpa: record.values.ceilingKpa,
-    dutyPct: record.values.dutyPct,
-    pullCount: record.pulls.length,
-    acceptedDutyPct: adviceOf(record, rules).acceptedDutyPct,
-  });
+export function presentPreset(record: PresetRecord, rules: WorkshopRules): Preset {
+  const standing = presetStanding(record, rules, adviceOf(record, rules));
   return {
     id: record.id,
     carId: record.car.id,
     ...record.values,
-    state,
-    missing,
+    state: standing.state,
+    missing: sayMissing(standing, rules.requiredPulls),
+    proof: presentProof(standing, record, rules),
     revision: record.revision,
     createdAt: record.createdAt.toISOString(),
   };

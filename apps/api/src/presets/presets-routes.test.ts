@@ -133,7 +133,7 @@ describe('GET /cars/{id}/presets and GET /presets/{id}', () => {
     await pullAt(shop.tuner, yard, 10);
     expect(await state()).toMatchObject({
       state: 'on-test',
-      missing: ['the advice has not accepted a duty yet'],
+      missing: ['no duty is stored yet: the advice has not accepted one'],
     });
     const dutyPct = await proveTestPreset(shop.tuner, yard);
     expect(await state()).toMatchObject({ state: 'proven', dutyPct, missing: ['it is not signed off yet'] });

@@ -1,6 +1,6 @@
 import type { PresetEvidence } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
-import type { AdviceRules } from '@pullbook/next-pull';
+import type { WorkshopRules } from '../advice/read-advice-rules.js';
 import { loadPresets } from '../presets/load-presets.js';
 import { presetEvidence } from './preset-evidence.js';
 
@@ -8,7 +8,7 @@ import { presetEvidence } from './preset-evidence.js';
 export async function loadEvidence(
   db: WorkshopTransaction,
   visit: { id: string; carId: string },
-  rules: AdviceRules,
+  rules: WorkshopRules,
 ): Promise<PresetEvidence[]> {
   const presets = await loadPresets(db, { carId: visit.carId });
   const pulls = await db.pull.findMany({

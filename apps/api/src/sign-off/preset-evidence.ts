@@ -1,11 +1,11 @@
 import type { PresetEvidence } from '@pullbook/contracts';
-import { advisePreset, type AdvicePull, type AdviceRules } from '@pullbook/next-pull';
-import type { PresetRecord } from '../presets/load-presets.js';
-
-/** A standing pull as the evidence sees it. */
-export interface EvidencePull extends AdvicePull {
-  readonly heatSoaked: boolean;
-}
+import type { PresetAdvice } from '@pullbook/next-pull';
+import type { WorkshopRules } from '../advice/read-advice-rules.js';
+import type { PresetPull, PresetRecord } from '../presets/load-presets.js';
+import { adviceOf } from '../presets/present-preset.js';
+import { presentProof } from '../presets/present-proof.js';
+import { presetStanding } from '../presets/preset-standing.js';
+import { sayMissing } from '../presets/say-missing.js';
 
 /**
  * What the data of one visit say of a preset, and why it cannot be signed off yet. The ceiling counts as kept when no
@@ -14,27 +14,21 @@ export interface EvidencePull extends AdvicePull {
  * @param pulls the visit's standing pulls of this preset, in order
  */
 export function presetEvidence(
-  { id, revision, values, car, isReplaced }: PresetRecord,
-  pulls: readonly EvidencePull[],
-  rules: AdviceRules,
+  preset: PresetRecord,
+  pulls: readonly PresetPull[],
+  rules: WorkshopRules,
 ): PresetEvidence {
-  const asked = advisePreset({
-    dutyRange: car.controller?.dutyPct ?? null,
-    targetKpa: values.targetKpa,
-    toleranceKpa: values.toleranceKpa,
-    ceilingKpa: values.ceilingKpa,
-    gateHoldPct: values.gateHoldPct,
-    baseKpa: car.baseKpa,
-    rules,
-    pulls,
-  });
+  const { id, revision, values, isReplaced } = preset;
+  const inVisit: PresetRecord = { ...preset, pulls };
+  const asked = adviceOf(inVisit, rules);
   const accepted = asked.acceptedDutyPct;
   const usable = pulls.filter((pull) => pull.usable);
-  const atAccepted = pulls.filter((pull) => accepted !== null && pull.dutyPct === accepted);
+  const atAccepted = pulls.filter((pull) => isAt(pull, accepted, values.gateHoldPct));
   const proving = pulls.filter((pull) => asked.provingPullNumbers.includes(pull.number));
   const peaksKpa = atAccepted.filter((pull) => pull.usable).map((pull) => pull.peakKpa);
   const ceilingKept = isCeilingKept([...atAccepted, ...proving], values.ceilingKpa);
   const { kind, name, slot, holdSeconds, purpose, targetKpa, toleranceKpa, ceilingKpa } = values;
+  const ofProof = proofOf(inVisit, rules, asked);
   return {
     presetId: id,
     revision,
@@ -47,16 +41,39 @@ export function presetEvidence(
     provingPullNumbers: asked.provingPullNumbers,
     ceilingKept,
     heatSoakedPull: usable.some((pull) => pull.heatSoaked),
+    ...ofProof,
     missing: [
       ...(isReplaced ? ['a newer preset took its slot'] : []),
       ...asked.missing,
       ...missingOfDuty(accepted, values.dutyPct),
       ...(accepted !== null && !ceilingKept ? ['a pull at the accepted duty passed the ceiling'] : []),
+      ...(rules.signOffNeedsProof ? ofProof.unproven.map((part) => `not proven: ${part}`) : []),
     ],
   };
 }
 
-function isCeilingKept(pulls: readonly EvidencePull[], ceilingKpa: number | null): boolean {
+/** What the pulls of the visit prove, whether the preset is signed off already or not. */
+function proofOf(
+  inVisit: PresetRecord,
+  rules: WorkshopRules,
+  asked: PresetAdvice,
+): Pick<PresetEvidence, 'proven' | 'proof' | 'unproven'> {
+  const standing = presetStanding({ ...inVisit, signedOffRevision: null, isReplaced: false }, rules, asked);
+  const proven = standing.state === 'proven';
+  return {
+    proven,
+    proof: presentProof(standing, inVisit, rules),
+    unproven: proven ? [] : sayMissing(standing, rules.requiredPulls),
+  };
+}
+
+/** Whether a pull was made at the accepted duty and, where one is stored, at the stored gate hold. */
+function isAt(pull: PresetPull, dutyPct: number | null, holdPct: number | null): boolean {
+  if (dutyPct === null || pull.dutyPct !== dutyPct) return false;
+  return holdPct === null || pull.holdPct === null || pull.holdPct === holdPct;
+}
+
+function isCeilingKept(pulls: readonly PresetPull[], ceilingKpa: number | null): boolean {
   return ceilingKpa !== null && pulls.length > 0 && pulls.every((pull) => pull.peakKpa <= ceilingKpa);
 }
 

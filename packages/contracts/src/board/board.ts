@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { Id, Instant, Line } from '../basics/basics.js';
+import { PresetState } from '../presets/presets.js';
 import { Stage } from '../visits/visits.js';
 
 /** All that the peak strip shows, in kPa gauge. */
@@ -29,7 +30,15 @@ export const BoardCard = z
     bay: z.string().nullable(),
     bookedFor: Instant.nullable(),
     promisedAt: Instant.nullable(),
-    presets: z.array(z.object({ presetId: Id, name: Line, slot: z.number().int(), strip: StripFigures })),
+    presets: z.array(
+      z.object({
+        presetId: Id,
+        name: Line,
+        slot: z.number().int(),
+        state: PresetState,
+        strip: StripFigures,
+      }),
+    ),
     /** What holds it up, or what comes next, in one plain sentence. */
     status: z.string(),
     needsAttention: z.boolean(),

@@ -25,6 +25,13 @@ export const Workshop = z
     requiredPulls: z.number().int().min(1).max(50),
     stepLimit: z.number().positive().max(10),
     riskLimit: z.number().positive().max(0.05),
+    /** Highest mean overshoot that a raised gate hold may bring. */
+    overshootLimitPct: z.number().min(0.5).max(30),
+    /** What a proof promises: the share of all pulls inside the tolerance, and with which confidence. */
+    coverageRatio: z.number().min(0.5).max(0.99),
+    confidenceRatio: z.number().min(0.5).max(0.99),
+    /** Whether a preset has to be proven before it is signed off. */
+    signOffNeedsProof: z.boolean(),
     revision: RecordRevision,
   })
   .meta({ id: 'Workshop' });

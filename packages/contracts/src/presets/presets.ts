@@ -14,8 +14,9 @@ import {
 export const PresetKind = z.enum(['standing', 'timed-override']);
 
 /**
- * draft: goal not agreed, or no pull yet; on-test: pulls on record; proven: the advice accepts a duty and it is
- * stored; signed-off: sealed with a sign-off; replaced: a newer preset stands in its slot.
+ * draft: goal not agreed, or no pull yet; on-test: pulls on record; proven: a tolerance interval (ISO 16269-6) over the
+ * pulls at the stored settings lies inside target, tolerance and ceiling, with a heat-soaked pull among them;
+ * signed-off: sealed with a sign-off; replaced: a newer preset stands in its slot.
  */
 export const PresetState = z.enum(['draft', 'on-test', 'proven', 'signed-off', 'replaced']);
 export type PresetState = z.infer<typeof PresetState>;
@@ -40,6 +41,29 @@ export const PresetRevision = z
   .meta({ id: 'PresetRevision' });
 export type PresetRevision = z.infer<typeof PresetRevision>;
 
+/** What the pulls at the stored settings prove, or so far promise. */
+export const PresetProof = z
+  .object({
+    isProven: z.boolean(),
+    /** Share of all future pulls that is promised inside the tolerance, and the confidence in it. */
+    coverageRatio: z.number(),
+    confidenceRatio: z.number(),
+    meanKpa: z.number().nullable(),
+    /** Where that share of all pulls lies so far; null for less than two pulls. */
+    lowKpa: z.number().nullable(),
+    highKpa: z.number().nullable(),
+    highestPeakKpa: z.number().nullable(),
+    usablePulls: z.number().int(),
+    heatSoakedPulls: z.number().int(),
+    pullsAskedFor: z.number().int(),
+    /** Usable pulls in all that would likely do, if mean and scatter stay; null where no number would. */
+    pullsLikelyNeeded: z.number().int().nullable(),
+    /** Numbers of the pulls at the stored settings, of the newest visit. */
+    pullNumbers: z.array(z.number().int()),
+  })
+  .meta({ id: 'PresetProof' });
+export type PresetProof = z.infer<typeof PresetProof>;
+
 export const Preset = z
   .object({
     id: Id,
@@ -48,6 +72,8 @@ export const Preset = z
     state: PresetState,
     /** What is missing before the state can move on, in plain words. */
     missing: z.array(z.string()),
+    /** Null while goal or duty are missing. */
+    proof: PresetProof.nullable(),
     revision: RecordRevision,
     createdAt: Instant,
   })

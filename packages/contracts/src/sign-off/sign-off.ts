@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { Id, Instant, Line, Note } from '../basics/basics.js';
+import { PresetProof } from '../presets/presets.js';
 
 export const signOffKeys = [
   'presets-stored-in-controller',
@@ -40,6 +41,11 @@ export const PresetEvidence = z
     provingPullNumbers: z.array(z.number().int()),
     ceilingKept: z.boolean(),
     heatSoakedPull: z.boolean(),
+    /** Proven by its pulls as ISO 16269-6 asks; an accepted duty alone is less. */
+    proven: z.boolean().default(false),
+    proof: PresetProof.nullable().default(null),
+    /** What is missing before it is proven. */
+    unproven: z.array(z.string()).default([]),
     /** Why it cannot be signed off yet; empty when it can. */
     missing: z.array(z.string()),
   })

@@ -4,6 +4,7 @@ import type { BoardCard as Card, Stage } from '@pullbook/contracts';
 import Link from 'next/link';
 import { Plate } from '../../../../components/marks/marks';
 import { PeakStrip } from '../../../../components/pictures/peak-strip';
+import { presetStateNames, presetStateShapes } from '../../../../components/preset/preset-state-names';
 import { sayWhen } from '../../../../components/time/say-when';
 import { MoveMenu } from './move-menu';
 import styles from './board.module.css';
@@ -35,7 +36,11 @@ export function BoardCard({ card, onMove }: BoardCardProps) {
       {card.presets.map((preset) => (
         <div key={preset.presetId} className={styles.preset}>
           <p>
-            {preset.slot} {preset.name}
+            {preset.slot} {preset.name}{' '}
+            <span className="soft small">
+              <span aria-hidden="true">{presetStateShapes[preset.state]} </span>
+              {presetStateNames[preset.state]}
+            </span>
           </p>
           <PeakStrip figures={preset.strip} form="small" />
         </div>

@@ -8,6 +8,7 @@ import { TextField } from '../../../../components/field/text-field';
 import { readValues } from '../../../../components/form/read-values';
 import { useDraft } from '../../../../components/form/use-draft';
 import { ProblemNote } from '../../../../components/marks/problem-note';
+import { ProofRules, sayInPercent } from './proof-rules';
 import { useNotices } from '../../../../components/notices/notices';
 import { useUnits } from '../../../../components/units/use-units';
 import { useChangeWorkshop } from '../../../../queries/people/use-workshop';
@@ -24,6 +25,10 @@ export function WorkshopForm({ workshop }: Readonly<{ workshop: Workshop }>) {
     requiredPulls: String(workshop.requiredPulls),
     stepLimit: String(workshop.stepLimit),
     riskLimit: String(Math.round(workshop.riskLimit * 100_000) / 1000),
+    overshootLimitPct: String(workshop.overshootLimitPct),
+    coverageRatio: String(Math.round(workshop.coverageRatio * 1000) / 10),
+    confidenceRatio: String(Math.round(workshop.confidenceRatio * 1000) / 10),
+    signOffNeedsProof: workshop.signOffNeedsProof ? 'yes' : '',
   });
   const submit = (event: FormEvent) => {
     event.preventDefault();
@@ -35,9 +40,13 @@ export function WorkshopForm({ workshop }: Readonly<{ workshop: Workshop }>) {
         requiredPulls: from.numberOrNull('requiredPulls'),
         stepLimit: from.numberOrNull('stepLimit'),
         riskLimit: riskPct === null ? null : riskPct / 100,
+        overshootLimitPct: from.numberOrNull('overshootLimitPct'),
+        coverageRatio: (from.numberOrNull('coverageRatio') ?? NaN) / 100,
+        confidenceRatio: (from.numberOrNull('confidenceRatio') ?? NaN) / 100,
+        signOffNeedsProof: draft.values.signOffNeedsProof === 'yes',
       };
     });
-    if ('faults' in read) return draft.fail(sayRiskInPercent(read.faults));
+    if ('faults' in read) return draft.fail(sayInPercent(read.faults));
     return change.mutate(
       { revision: workshop.revision, change: read.data },
       { onSuccess: () => notices.done('Workshop saved.'), onError: draft.failFrom },
@@ -82,6 +91,7 @@ export function WorkshopForm({ workshop }: Readonly<{ workshop: Workshop }>) {
           {...draft.bind('riskLimit')}
         />
       </div>
+      <ProofRules draft={draft} />
       <ProblemNote error={change.error} />
       <p>
         <Button type="submit" busy={change.isPending}>
@@ -90,11 +100,4 @@ export function WorkshopForm({ workshop }: Readonly<{ workshop: Workshop }>) {
       </p>
     </form>
   );
-}
-
-/** The contract speaks of shares, the field of per cent. */
-function sayRiskInPercent(faults: Readonly<Record<string, string>>): Readonly<Record<string, string>> {
-  const { riskLimit } = faults;
-  if (riskLimit === undefined || riskLimit.includes('number') || riskLimit.startsWith('Fill')) return faults;
-  return { ...faults, riskLimit: 'Above 0 and at most 5 %.' };
 }

@@ -23,8 +23,7 @@ export function AcceptPart({ preset, visit, advice }: AcceptPartProps) {
   const notices = useNotices();
   const [first, ...rest] = advice.reasons;
   const { duty } = advice;
-  const isKept =
-    duty !== null && preset.dutyPct === duty && preset.state !== 'draft' && preset.state !== 'on-test';
+  const isKept = duty !== null && preset.dutyPct === duty;
   const keep = () => {
     const why = advice.reasons.map((reason) => reason.text).join(' ');
     const reason = `Accepted on visit ${visitNumber(visit.number)}. ${why}`.slice(0, longestReason);

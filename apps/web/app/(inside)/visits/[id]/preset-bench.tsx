@@ -7,6 +7,7 @@ import { useControllers } from '../../../../queries/controllers/use-controllers'
 import { useNextPull } from '../../../../queries/advice/use-next-pull';
 import { usePulls } from '../../../../queries/pulls/use-pulls';
 import { ProblemNote } from '../../../../components/marks/problem-note';
+import { ProofLines } from '../../../../components/preset/proof-lines';
 import { PeakStrip } from '../../../../components/pictures/peak-strip';
 import { NextPullPanel } from './next-pull-panel';
 import { PullList } from './pull-list';
@@ -72,6 +73,7 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
         />
         <CorrectionPart preset={preset} session={session} />
         <section className={`sheet ${styles.stripSheet}`} aria-label="Peak strip">
+          <ProofLines preset={preset} />
           <PeakStrip form="medium" figures={stripOf({ preset, car, pulls, advice })} />
         </section>
         <section className={`sheet ${styles.listSheet}`} aria-labelledby="pulls">

@@ -11,6 +11,7 @@ import { Mind } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useUnits } from '../../../../components/units/use-units';
 import { useAnswerReadiness } from '../../../../queries/tuning-sessions/use-tuning-sessions';
+import { idleVacuumHint } from './idle-vacuum-hint';
 import styles from './visit.module.css';
 
 interface ReadinessFormProps {
@@ -73,7 +74,7 @@ export function ReadinessForm({ session, car }: ReadinessFormProps) {
             label={`Idle vacuum, ${units.pressureWord} gauge`}
             unit={units.pressureWord}
             inputMode="text"
-            hint={`If measured; below zero, such as ${units.figure(-65)}.`}
+            hint={`If measured; below zero, such as ${units.figure(-65)}. ${idleVacuumHint(session.air.pressureAbsKpa, draft.values.idleVacuumKpa, units)}`}
             {...draft.bind('idleVacuumKpa')}
           />
         </div>

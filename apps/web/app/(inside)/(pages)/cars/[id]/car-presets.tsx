@@ -8,7 +8,7 @@ import { Empty, Skeleton } from '../../../../../components/marks/marks';
 import { ProblemNote } from '../../../../../components/marks/problem-note';
 import { GoalForm } from '../../../../../components/preset/goal-form';
 import { PresetForm } from '../../../../../components/preset/preset-form';
-import { presetStateNames, presetStateShapes } from '../../../../../components/preset/preset-state-names';
+import { ProofLines } from '../../../../../components/preset/proof-lines';
 import { useUnits } from '../../../../../components/units/use-units';
 import { usePresets } from '../../../../../queries/presets/use-presets';
 import { RevisionsDialog } from './revisions-dialog';
@@ -92,17 +92,11 @@ function PresetLine({ preset, mayTune, onOpen }: PresetLineProps) {
       <p>
         <b>
           {preset.slot} {preset.name}
-        </b>{' '}
-        <span className="small">
-          <span aria-hidden="true">{presetStateShapes[preset.state]} </span>
-          {presetStateNames[preset.state]}
-        </span>
+        </b>
       </p>
       {preset.purpose === '' ? null : <p className="soft">{preset.purpose}</p>}
-      <p>{[target, ceiling, duty].join(' · ')}</p>
-      {preset.missing.length === 0 ? null : (
-        <p className="small soft">Missing: {preset.missing.join('; ')}</p>
-      )}
+      <p>{[target, ceiling, duty, ...holdOf(preset)].join(' · ')}</p>
+      <ProofLines preset={preset} />
       <div className="row">
         {mayTune ? (
           <Button
@@ -123,4 +117,11 @@ function PresetLine({ preset, mayTune, onOpen }: PresetLineProps) {
       </div>
     </li>
   );
+}
+
+function holdOf({ gateHoldPct, correctionStrength }: Preset): string[] {
+  return [
+    ...(gateHoldPct === null ? [] : [`gate hold ${gateHoldPct} %`]),
+    ...(correctionStrength === null ? [] : [`correction strength ${correctionStrength}`]),
+  ];
 }

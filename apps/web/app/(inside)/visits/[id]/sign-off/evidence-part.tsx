@@ -50,12 +50,20 @@ function factsOf(evidence: PresetEvidence, units: PersonsUnits): ReadonlyArray<r
     ['Target', sayTarget(evidence, units)],
     ['Ceiling', evidence.ceilingKpa === null ? 'none agreed' : units.write(evidence.ceilingKpa)],
     ['Duty stored', evidence.dutyPct === null ? 'none yet' : `${evidence.dutyPct} %`],
-    ['Proven peak', sayPeaks(evidence, units)],
+    ['Peaks at the duty', sayPeaks(evidence, units)],
     ['Usable pulls', sayPulls(evidence)],
-    ['Accepted', yes(evidence.accepted, 'the pulls prove it', 'not yet proven')],
+    ['Duty accepted', yes(evidence.accepted, 'it makes the target', 'not yet')],
+    ['Proven', yes(evidence.proven, sayProof(evidence, units), evidence.unproven.join('; '))],
     ['Ceiling kept', yes(evidence.ceilingKept, 'no pull passed it', 'a pull passed it')],
     ['Heat-soaked pull', yes(evidence.heatSoakedPull, 'present', 'none')],
   ];
+}
+
+function sayProof({ proof }: PresetEvidence, units: PersonsUnits): string {
+  if (proof === null || proof.lowKpa === null || proof.highKpa === null) return 'by its pulls';
+  const share = Math.round(proof.coverageRatio * 100);
+  const range = `${units.peak(proof.lowKpa)} to ${units.peak(proof.highKpa)} ${units.pressureWord}`;
+  return `${share} % of all pulls within ${range}, ${Math.round(proof.confidenceRatio * 100)} % confidence`;
 }
 
 function sayTarget({ targetKpa, toleranceKpa }: PresetEvidence, units: PersonsUnits): string {
