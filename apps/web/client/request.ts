@@ -20,6 +20,12 @@ export async function get<T>(path: string, signal?: AbortSignal): Promise<T> {
   return readJson<T>(path, response);
 }
 
+/** Asks `/api/v1` for bytes. */
+export async function getBytes(path: string): Promise<ArrayBuffer> {
+  const response = await ask('GET', path, {});
+  return response.arrayBuffer();
+}
+
 /** Sends a change to `/api/v1` and gives back the answer. */
 export async function send<T>(
   method: Exclude<Method, 'GET'>,

@@ -46,6 +46,7 @@ async function findRecords(
       const goal = {
         presetName: then?.name ?? '',
         targetKpa: then?.targetKpa ?? null,
+        toleranceKpa: then?.toleranceKpa ?? 0,
         ceilingKpa: then?.ceilingKpa ?? null,
       };
       return [indexOf.get(pullId) ?? -1, { pullId, number, presetId, dutyPct, ...goal }];

@@ -114,7 +114,7 @@ describe('GET /logs/{id}/traces', () => {
     const taken = await shop.tuner.ask('POST', `/logs/${logId}/pulls`, { payload });
     const { pulls } = await indexOf(logId);
     const { id: pullId } = taken.json().items[0];
-    const goal = { presetName: 'Dry track', targetKpa: 140, ceilingKpa: 155 };
+    const goal = { presetName: 'Dry track', targetKpa: 140, toleranceKpa: 4, ceilingKpa: 155 };
     expect(pulls.map(({ record }) => record)).toEqual([
       null,
       { pullId, number: 1, presetId: yard.presetId, dutyPct: 10, ...goal },

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Id, Instant, Reason } from '../basics/basics.js';
 
 /** One channel of a log, as its trace is kept: samples in the base unit, whatever the file was written in. */
@@ -49,6 +49,7 @@ export const TracePull = z
         presetName: z.string(),
         dutyPct: z.number(),
         targetKpa: z.number().nullable(),
+        toleranceKpa: z.number(),
         ceilingKpa: z.number().nullable(),
       })
       .nullable(),

@@ -10,3 +10,5 @@ export type {
   TextShape,
 } from './shapes.js';
 export type { PressureFormat } from './pressure-format.js';
+export { spreadLabels } from './spread-labels.js';
+export { tidyTicks } from './tidy-ticks.js';

@@ -96,6 +96,11 @@ export function FoundPulls({ log, preset, dutyPct, onDone }: FoundPullsProps) {
           ))}
         </ul>
       )}
+      <p>
+        <a className={styles.traces} href={`/logs/${log.id}`} target="_blank" rel="noreferrer">
+          Look at the traces of this log
+        </a>
+      </p>
       {analysis.pulls.length === 0 ? null : (
         <>
           <div className={styles.once}>

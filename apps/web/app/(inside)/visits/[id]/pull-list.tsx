@@ -2,6 +2,7 @@
 
 import type { Pull } from '@pullbook/contracts';
 import { formatNumber } from '@pullbook/tuning-math';
+import Link from 'next/link';
 import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { Button } from '../../../../components/button/button';
@@ -107,7 +108,13 @@ function Verdict({ pull }: Readonly<{ pull: Pull }>) {
     <>
       {verdict}
       {pull.heatSoaked ? ', heat-soaked' : ''}
-      {pull.source === 'log' ? ', from log' : ''}
+      {pull.source !== 'log' ? null : pull.logId === null ? (
+        ', from log'
+      ) : (
+        <>
+          , <Link href={`/logs/${pull.logId}?pull=${pull.id}`}>from log</Link>
+        </>
+      )}
       {pull.warnings.map((warning) => (
         <span key={warning.code} className={styles.warning}>
           <span aria-hidden="true">▲ </span>
