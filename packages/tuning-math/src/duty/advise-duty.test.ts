@@ -127,10 +127,11 @@ describe('adviseDuty says what to do and why', () => {
       [26, 76.8],
       [34, 69.6],
       [42, 70.7],
+      [50, 70.2],
     ];
     const asked = { ...sound, goal: { targetKpa: 116, toleranceKpa: 3, ceilingKpa: 128 }, baseKpa: 70 };
     expect(codeOf({ ...asked, pulls: pulls(...lost) })).toBe('response-lost');
-    expect(codeOf({ ...asked, pulls: pulls(...lost, [50, 70.2]) })).toBe('response-lost');
+    expect(codeOf({ ...asked, pulls: pulls(...lost, [58, 71.3]) })).toBe('response-lost');
   });
 
   test('a car that stays flat to full duty cannot reach the target', () => {

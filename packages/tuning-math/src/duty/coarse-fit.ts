@@ -2,6 +2,7 @@ import { MOST_PULLS } from './check-duty-request.js';
 import { TABLE_POINTS, type CurveLibrary } from './curve-library.js';
 import { floorPenalty, floorPriorOf } from './floor-prior.js';
 import type { ScaledPulls } from './scaled-pulls.js';
+import { sizeMisfit, sizePenalty } from './size-prior.js';
 import { LEAST_SPAN, likeliestFloor, tabulatedRise } from './tabulated-rise.js';
 
 /** Reading error of the first, coarse look: wider than the real one, so that no good curve is lost. */
@@ -31,18 +32,28 @@ export function likeliestFloorOf(library: CurveLibrary, row: number, question: F
   return likeliestFloor(square, cross, floorPriorOf(row, pulls.baseRatio));
 }
 
-/** Log fit of every library curve to the pulls, each with its likeliest floor; zeros where there are no pulls. */
-export function coarseLogFits(library: CurveLibrary, pulls: ScaledPulls): Float64Array {
-  const logFits = new Float64Array(library.count);
-  if (pulls.count === 0) return logFits;
+/**
+ * Log fit of every library curve to the pulls, each with its likeliest floor; without pulls, what the base says.
+ *
+ * @param every only every n-th curve is looked at, the others never fit; default 1
+ */
+export function coarseLogFits(library: CurveLibrary, pulls: ScaledPulls, every = 1): Float64Array {
+  const logFits = new Float64Array(library.count).fill(every > 1 ? -Infinity : 0);
+  if (pulls.count === 0) return logFits.map((_, row) => priorLogFit(library, row, pulls.baseRatio));
   const looks = Array.from({ length: pulls.count }, (_, j) => lookAt(pulls.duties[j] as number));
   const places = Int32Array.from(looks, ({ place }) => place);
   const parts = Float64Array.from(looks, ({ part }) => part);
-  for (let row = 0; row < library.count; row += 1) {
+  for (let row = 0; row < library.count; row += every) {
     const floor = readRow(library.rises, row * TABLE_POINTS, { pulls, places, parts, row });
-    logFits[row] = floorPenalty(row, floor, pulls.baseRatio) + logFitOf(pulls, floor);
+    const fit = logFitOf(pulls, floor, sizeMisfit(library, row, floor));
+    logFits[row] = floorPenalty(row, floor, pulls.baseRatio) + fit;
   }
   return logFits;
+}
+
+/** Log weight of a curve before the first pull. */
+export function priorLogFit(library: CurveLibrary, row: number, baseRatio: number | null): number {
+  return baseRatio === null ? 0 : sizePenalty(library, row, baseRatio);
 }
 
 /** Where in a table row a duty lies: whole duty (not the last) and the part beyond it. */
@@ -84,11 +95,13 @@ function readRow(table: Float32Array, start: number, { pulls, places, parts, row
 /**
  * Heavy-tailed (Student t, 4 degrees of freedom) log fit of the row that was read last. The factors are
  * multiplied up and their logarithm taken once in a while, which is what makes this affordable.
+ *
+ * @param misfitBefore factor of the same power that the curve brings with it
  */
-function logFitOf(pulls: ScaledPulls, floor: number): number {
+function logFitOf(pulls: ScaledPulls, floor: number, misfitBefore: number): number {
   const span = Math.max(1 - floor, LEAST_SPAN);
   const shiftError = COARSE_SHIFT * span;
-  let misfit = 1;
+  let misfit = misfitBefore;
   let variances = 1;
   let logFit = 0;
   for (let j = 0; j < pulls.count; j += 1) {

@@ -17,13 +17,13 @@ export interface CurveFamily {
  * actuator)) and widened; common practice, no source.
  */
 export const CURVE_FAMILIES: readonly CurveFamily[] = [
-  { name: 'force balance', dimensions: 4, share: 0.18, draw: forceBalance },
-  { name: 'sigmoid', dimensions: 3, share: 0.14, draw: sigmoid },
-  { name: 'soft knee', dimensions: 4, share: 0.14, draw: softKnee },
-  { name: 'levelling off', dimensions: 3, share: 0.09, draw: levellingOff },
+  { name: 'force balance', dimensions: 4, share: 0.2, draw: forceBalance },
+  { name: 'sigmoid', dimensions: 3, share: 0.22, draw: sigmoid },
+  { name: 'soft knee', dimensions: 4, share: 0.22, draw: softKnee },
+  { name: 'levelling off', dimensions: 3, share: 0.1, draw: levellingOff },
   { name: 'power', dimensions: 3, share: 0.1, draw: power },
-  { name: 'segments', dimensions: 9, share: 0.17, draw: segments },
-  { name: 'two in one', dimensions: 8, share: 0.18, draw: twoInOne },
+  { name: 'segments', dimensions: 9, share: 0.07, draw: segments },
+  { name: 'two in one', dimensions: 8, share: 0.09, draw: twoInOne },
 ];
 
 const between = (low: number, high: number, share: number): number => low + (high - low) * share;

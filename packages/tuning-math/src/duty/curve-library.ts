@@ -8,7 +8,8 @@ export const TABLE_POINTS = 101;
 const CURVE_COUNT = 9_000;
 /** The target may lie this far past full duty: cars that cannot reach it. */
 const LAST_CROSSING = 116;
-const FIRST_CROSSING = 2;
+/** Nobody sets a target that the first points of duty make. */
+const FIRST_CROSSING = 7;
 /** Rises are cut here: no car reaches several times its target. */
 const HIGHEST_RISE = 4;
 
@@ -17,6 +18,10 @@ export interface CurveLibrary {
   readonly count: number;
   /** `count` rows of `TABLE_POINTS`. */
   readonly rises: Float32Array;
+  /** Log of each whole rise, to full duty. */
+  readonly logWholes: Float64Array;
+  /** Log of each steepest rise over five points of duty, per point. */
+  readonly logSteepest: Float64Array;
 }
 
 let library: CurveLibrary | undefined;
@@ -28,30 +33,49 @@ export function curveLibrary(): CurveLibrary {
 }
 
 function buildLibrary(): CurveLibrary {
-  const rises = new Float32Array(CURVE_COUNT * TABLE_POINTS);
+  const counts = familyCounts();
+  const count = counts.reduce((sum, [, ofFamily]) => sum + ofFamily, 0);
+  const built = {
+    count,
+    rises: new Float32Array(count * TABLE_POINTS),
+    logWholes: new Float64Array(count),
+    logSteepest: new Float64Array(count),
+  };
   let row = 0;
-  for (const [family, count] of familyCounts()) {
-    for (let index = 0; index < count; index += 1) {
-      fillRow(rises.subarray(row * TABLE_POINTS, (row + 1) * TABLE_POINTS), family, index);
+  for (const [family, ofFamily] of counts) {
+    for (let index = 0; index < ofFamily; index += 1) {
+      fillRow(built, row, scaledRises(family, index));
       row += 1;
     }
   }
-  return { count: row, rises: rises.subarray(0, row * TABLE_POINTS) };
+  return built;
 }
 
 function familyCounts(): [CurveFamily, number][] {
   return CURVE_FAMILIES.map((family) => [family, Math.round(family.share * CURVE_COUNT)]);
 }
 
-/** Scales one raw rise so that it makes the target at a crossing spread evenly over the duty range. */
-function fillRow(row: Float32Array, family: CurveFamily, index: number): void {
+/** One rise at each duty, scaled so that it makes the target at a crossing spread evenly over the duty range. */
+function scaledRises(family: CurveFamily, index: number): Float64Array {
   const [crossingShare = 0, ...shape] = lowDiscrepancyPoint(index, family.dimensions + 1);
   const raw = family.draw(shape);
   const foot = raw(0);
   const unit = riseAtCrossing(raw, FIRST_CROSSING + (LAST_CROSSING - FIRST_CROSSING) * crossingShare);
-  for (let duty = 0; duty < TABLE_POINTS; duty += 1) {
-    row[duty] = Math.min((raw(duty) - foot) / unit, HIGHEST_RISE);
+  return Float64Array.from({ length: TABLE_POINTS }, (_, duty) => (raw(duty) - foot) / unit);
+}
+
+/** Duty over which the steepest rise is taken, %. */
+const STEEP_OVER = 5;
+
+function fillRow(built: CurveLibrary, row: number, scaled: Float64Array): void {
+  scaled.forEach((rise, duty) => (built.rises[row * TABLE_POINTS + duty] = Math.min(rise, HIGHEST_RISE)));
+  let steepest = 1e-5;
+  for (let duty = STEEP_OVER; duty < TABLE_POINTS; duty += 1) {
+    const slope = ((scaled[duty] as number) - (scaled[duty - STEEP_OVER] as number)) / STEEP_OVER;
+    if (slope > steepest) steepest = slope;
   }
+  built.logWholes[row] = Math.log(Math.max(scaled[TABLE_POINTS - 1] as number, 1e-3));
+  built.logSteepest[row] = Math.log(steepest);
 }
 
 /** A crossing inside the dead zone is moved up to where the rise has begun. */

@@ -1,25 +1,19 @@
 import { aimDuty, type Aim } from './aim-duty.js';
+import { chooseDuty } from './choose-duty.js';
+import { ACCEPT_CONFIDENCE, RISK_SHARE } from './decision-settings.js';
 import type { DutyAction, DutyReasonCode } from './duty-advice-types.js';
 import { sameDuty, settingAtOrBelow } from './duty-grid.js';
 import { chanceInside, chanceOverCeiling, type DutySituation } from './duty-situation.js';
 import { faultSigns, type FaultSigns } from './fault-signs.js';
 import { predictPeak } from './predict-peak.js';
+import type { ScaledPulls } from './scaled-pulls.js';
 import { findStalemate, findStop } from './find-stop.js';
+import { highestWithinRisk } from './highest-within-risk.js';
 
-/** Confidence that an accept asks for: the mean is inside the tolerance. */
-export const ACCEPT_CONFIDENCE = 0.95;
 /** The last reading is in doubt below this chance of a reading as low (or as high). */
 const DOUBT_CHANCE = 0.003;
 /** ... or when it is more likely than this to be a false pull. */
 const DOUBT_FALSE = 0.5;
-/**
- * Share of the risk limit that a pull may use up. A tuning takes several pulls near the ceiling, so that a pull
- * on the way may use less than one that is likely to end it (chance inside the tolerance from `NEAR_END` on).
- */
-const RISK_SHARE_ON_THE_WAY = 0.3;
-const RISK_SHARE_AT_THE_END = 0.85;
-const NEAR_END = 0.6;
-
 /** What was decided and why, before it is put into words. */
 export interface DutyDecision {
   readonly action: DutyAction;
@@ -67,14 +61,21 @@ interface Ground {
 
 function nextPull(situation: DutySituation, { aim, signs }: Ground): DutyDecision {
   const wish = wishedDuty(situation, { aim, signs });
-  const stepCap = settingAtOrBelow(situation.grid, highestPulled(situation) + situation.stepLimit);
-  const capped = Math.min(wish.duty, stepCap);
-  const duty = highestSafe(situation, capped);
+  const { grid } = situation;
+  const stepCap = settingAtOrBelow(grid, highestPulled(situation) + situation.stepLimit);
+  const position = isInDoubt(wish)
+    ? highestSafe(situation, grid.indexOf(Math.min(wish.duty, stepCap)))
+    : chooseDuty(situation, grid.indexOf(stepCap));
   const ground = { aim, signs };
-  if (duty === null) return { action: 'stop', duty: null, code: 'no-safe-duty', ...ground };
+  if (position === null) return { action: 'stop', duty: null, code: 'no-safe-duty', ...ground };
+  const duty = grid[position] as number;
   const pulled = situation.request.pulls.some((pull) => sameDuty(pull.duty, duty));
   const code = codeOf({ wish, stepCap, duty, pulled }, situation);
   return { action: pulled ? 'repeat' : 'pull', duty, code, ...ground };
+}
+
+function isInDoubt({ code }: Wish): boolean {
+  return code === 'low-reading-in-doubt' || code === 'high-reading-in-doubt';
 }
 
 interface Wish {
@@ -102,22 +103,11 @@ function highestPulled({ request }: DutySituation): number {
   return request.pulls.reduce((highest, { duty }) => Math.max(highest, duty), request.controller.dutyMin);
 }
 
-/** Highest setting up to `cap` whose chance of passing the ceiling is low; the lowest setting if only it is allowed. */
-function highestSafe(situation: DutySituation, cap: number): number | null {
-  const { grid, riskLimit } = situation;
-  for (let index = grid.length - 1; index >= 0; index -= 1) {
-    const duty = grid[index] as number;
-    if (duty > cap + 1e-9) continue;
-    if (chanceOverCeiling(situation, duty) <= riskShareAt(situation, duty) * riskLimit) return duty;
-  }
-  const lowest = grid[0] as number;
-  return chanceOverCeiling(situation, lowest) <= riskLimit ? lowest : null;
-}
-
-function riskShareAt({ thin, levels }: DutySituation, duty: number): number {
-  const inside = chanceInside(predictPeak(thin, duty), levels);
-  const end = Math.min(inside / NEAR_END, 1);
-  return RISK_SHARE_ON_THE_WAY + (RISK_SHARE_AT_THE_END - RISK_SHARE_ON_THE_WAY) * end;
+/** Position of the highest setting up to `top` that keeps to the risk limit; null if none does. */
+function highestSafe(situation: DutySituation, top: number): number | null {
+  const highest = highestWithinRisk(situation, top, RISK_SHARE * situation.riskLimit);
+  const chance = chanceOverCeiling(situation, situation.grid[highest] as number);
+  return chance <= situation.riskLimit ? highest : null;
 }
 
 interface Choice {
@@ -127,12 +117,33 @@ interface Choice {
   readonly pulled: boolean;
 }
 
-function codeOf({ wish, stepCap, duty, pulled }: Choice, { request }: DutySituation): DutyReasonCode {
+function codeOf(
+  { wish, stepCap, duty, pulled }: Choice,
+  { request, grid, pulls }: DutySituation,
+): DutyReasonCode {
   if (request.pulls.length === 0) return 'first-pull';
-  if (sameDuty(duty, wish.duty)) {
-    if (wish.code === 'aim-at-target' || wish.code === 'back-down') return pulled ? 'confirm' : wish.code;
-    return wish.code;
-  }
-  if (sameDuty(duty, stepCap)) return 'step-limit';
-  return pulled ? 'learn-scatter' : 'ceiling-risk';
+  if (isInDoubt(wish) && sameDuty(duty, wish.duty)) return wish.code;
+  const isAim = sameDuty(duty, wish.duty) || duty > wish.duty;
+  if (pulled) return isAim ? 'confirm' : 'learn-scatter';
+  return newDutyCode({
+    isAim,
+    isBelowLast: duty < lastSetting(grid, pulls),
+    isStep: sameDuty(duty, stepCap),
+  });
+}
+
+interface NewDuty {
+  readonly isAim: boolean;
+  readonly isBelowLast: boolean;
+  readonly isStep: boolean;
+}
+
+function newDutyCode({ isAim, isBelowLast, isStep }: NewDuty): DutyReasonCode {
+  if (isBelowLast) return 'back-down';
+  if (isAim) return 'aim-at-target';
+  return isStep ? 'step-limit' : 'ceiling-risk';
+}
+
+function lastSetting(grid: readonly number[], { duties, count }: ScaledPulls): number {
+  return settingAtOrBelow(grid, duties[count - 1] ?? 0);
 }

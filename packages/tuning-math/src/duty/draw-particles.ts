@@ -5,6 +5,7 @@ import { drawnFloor, floorPenalty } from './floor-prior.js';
 import { lowDiscrepancyPoint } from './low-discrepancy.js';
 import { PARTICLE_COUNT, RISE_SPREAD, SHIFT_SPREAD } from './response-settings.js';
 import type { ScaledPulls } from './scaled-pulls.js';
+import { sizePenalty } from './size-prior.js';
 import { peakRatio, tabulatedRise } from './tabulated-rise.js';
 
 /** Curves of the library, moved a little, that the pulls leave standing. */
@@ -32,15 +33,17 @@ export interface DrawOptions {
   readonly logPrior?: Float64Array;
   /** Number of particles; default `PARTICLE_COUNT`, at most that. */
   readonly count?: number;
+  /** Only every n-th curve of the library is looked at; default 1. */
+  readonly every?: number;
 }
 
 /**
  * Draws curves in proportion to how well they fit the pulls at a coarse look (systematic resampling), each with
  * a small shift and stretch of its own and the floor that suits the pulls best. Deterministic.
  */
-export function drawParticles(pulls: ScaledPulls, { logPrior, count }: DrawOptions = {}): Particles {
+export function drawParticles(pulls: ScaledPulls, { logPrior, count, every }: DrawOptions = {}): Particles {
   const library = curveLibrary();
-  const logFits = coarseLogFits(library, pulls);
+  const logFits = coarseLogFits(library, pulls, every);
   const weights = logPrior ? logFits.map((fit, row) => fit + (logPrior[row] as number)) : logFits;
   const rows = drawRows(weights, count ?? PARTICLE_COUNT);
   const particles: Particles = {
@@ -58,9 +61,10 @@ export function drawParticles(pulls: ScaledPulls, { logPrior, count }: DrawOptio
       pulls.count === 0
         ? drawnFloor(row, index, pulls.baseRatio)
         : likeliestFloorOf(library, row, { pulls, ...move });
-    const penalty = pulls.count === 0 ? 0 : floorPenalty(row, floor, pulls.baseRatio);
     particles.floors[index] = floor;
-    particles.logCorrections[index] = penalty - (logFits[row] as number);
+    if (pulls.count === 0) return;
+    const prior = floorPenalty(row, floor, pulls.baseRatio) + sizePenalty(library, row, floor);
+    particles.logCorrections[index] = prior - (logFits[row] as number);
   });
   return particles;
 }

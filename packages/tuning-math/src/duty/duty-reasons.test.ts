@@ -39,15 +39,14 @@ const EXAMPLES: Record<DutyReasonCode, Example> = {
     says: '10 points above 30 %',
   },
   'ceiling-risk': {
-    why: 'nobody knows the base boost and the first peak was high',
+    why: 'the ceiling is close above a target that is nearly reached',
     action: 'pull',
     request: {
       ...sound,
-      goal: { targetKpa: 87, toleranceKpa: 2.2, ceilingKpa: 94 },
-      baseKpa: null,
-      pulls: pulls([3, 54]),
+      goal: { targetKpa: 140, toleranceKpa: 3, ceilingKpa: 149 },
+      pulls: pulls([10, 56], [20, 69], [30, 84], [40, 106], [50, 130]),
     },
-    says: 'ceiling of 94 kPa keeps to the limit of 2 %',
+    says: 'bring the ceiling of 149 kPa nearer than the shorter way is worth',
   },
   'aim-at-target': {
     why: 'the target is within one step',
@@ -67,7 +66,7 @@ const EXAMPLES: Record<DutyReasonCode, Example> = {
     request: {
       ...sound,
       goal: { targetKpa: 140, toleranceKpa: 2.8, ceilingKpa: 160 },
-      pulls: pulls([10, 56], [20, 69], [30, 77], [40, 101], [50, 114], [58, 140.5]),
+      pulls: pulls(...climb, [58, 140]),
     },
     says: 'one more pull confirms it',
   },

@@ -6,6 +6,8 @@ import type { DutySituation } from './duty-situation.js';
 
 /** Curves drawn for this look. */
 const SIGN_PARTICLES = 250;
+/** ... out of every so many of the library; prime to the share of curves with a wide floor. */
+const SIGN_EVERY = 5;
 /** Half the width over which a density is taken, log. */
 const DENSITY_STEP = 0.01;
 
@@ -20,6 +22,8 @@ export interface FaultSigns {
   /** The larger of the last two pulls' chances, both judged by the pulls before the two; 1 where there are too few. */
   readonly bothAsLow: number;
   readonly bothAsHigh: number;
+  /** The largest of the last three pulls' chances of a peak at most as high, judged by the pulls before the three. */
+  readonly threeAsLow: number;
 }
 
 const NO_SIGNS: FaultSigns = {
@@ -28,13 +32,17 @@ const NO_SIGNS: FaultSigns = {
   density: Infinity,
   bothAsLow: 1,
   bothAsHigh: 1,
+  threeAsLow: 1,
 };
 
-/** Judges the last two pulls by the pulls before them. Costs one more draw of curves and two small posteriors. */
+/** Judges the last pulls by the pulls before them. Costs one more draw of curves and three small posteriors. */
 export function faultSigns(situation: DutySituation): FaultSigns {
   const { count } = situation.pulls;
   if (count === 0) return NO_SIGNS;
-  const particles = drawParticles(pullsBefore(situation, Math.min(2, count)), { count: SIGN_PARTICLES });
+  const particles = drawParticles(pullsBefore(situation, Math.min(2, count)), {
+    count: SIGN_PARTICLES,
+    every: SIGN_EVERY,
+  });
   const [last = NO_LOOK] = looksAt(situation, particles, 1);
   const single = { chanceAsHigh: last.above, chanceAsLow: 1 - last.above, density: last.density };
   if (count < 3) return { ...NO_SIGNS, ...single };
@@ -43,6 +51,7 @@ export function faultSigns(situation: DutySituation): FaultSigns {
     ...single,
     bothAsLow: Math.max(...pair.map(({ above }) => 1 - above)),
     bothAsHigh: Math.max(...pair.map(({ above }) => above)),
+    threeAsLow: count < 4 ? 1 : Math.max(...looksAt(situation, particles, 3).map(({ above }) => 1 - above)),
   };
 }
 

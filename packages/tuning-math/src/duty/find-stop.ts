@@ -17,13 +17,15 @@ const FAR_PAST = Math.log(1.12);
 const SOARED_FAR_CHANCE = 0.004;
 /** Without a new duty, two peaks running must each be this unlikely. */
 const SOARED_TWICE_CHANCE = 0.0005;
-/** Two pulls running, both this unlikely to be so low, are a lost response: in general, and below an earlier peak. */
-const LOST_CHANCE = 0.004;
-const LOST_BELOW_EARLIER_CHANCE = 0.008;
+/** Two pulls running, both this unlikely to be so low, are a lost response; false pulls come in twos at times. */
+const LOST_TWICE_CHANCE = 0.00002;
+/** Three pulls running need not be as unlikely: in general, and where each is below an earlier peak. */
+const LOST_CHANCE = 0.001;
+const LOST_BELOW_EARLIER_CHANCE = 0.01;
 /** A reading is below an earlier one, at no more duty, if it is lower by this, log. */
 const BELOW_EARLIER = 0.03;
 /** ... and this much below it whatever else is expected. */
-const FAR_BELOW_EARLIER = 0.08;
+const FAR_BELOW_EARLIER = 0.07;
 /** Confidence that the target cannot be reached: before and after the end of the range was pulled. */
 const OUT_OF_REACH_BEFORE = 0.998;
 const OUT_OF_REACH_AT_END = 0.97;
@@ -48,11 +50,12 @@ function findFault(situation: DutySituation, signs: FaultSigns): DutyReasonCode 
   return findLost(situation, signs);
 }
 
-function findLost(situation: DutySituation, { bothAsLow }: FaultSigns): DutyReasonCode | null {
+function findLost(situation: DutySituation, { bothAsLow, threeAsLow }: FaultSigns): DutyReasonCode | null {
+  const fell = areBelowEarlier(situation.pulls, BELOW_EARLIER, 3);
   // Far below stays a stop also after further pulls, which would else teach the posterior that low is usual.
-  if (areBelowEarlier(situation.pulls, FAR_BELOW_EARLIER)) return 'response-lost';
-  const fell = areBelowEarlier(situation.pulls, BELOW_EARLIER);
-  if (bothAsLow >= (fell ? LOST_BELOW_EARLIER_CHANCE : LOST_CHANCE)) return null;
+  if (areBelowEarlier(situation.pulls, FAR_BELOW_EARLIER, 3)) return 'response-lost';
+  const thrice = fell ? LOST_BELOW_EARLIER_CHANCE : LOST_CHANCE;
+  if (bothAsLow >= LOST_TWICE_CHANCE && threeAsLow >= thrice) return null;
   // Flat all the way up the range, and never lower than before: nothing came off, there was never more to come.
   return !fell && endIsPulled(situation) ? findLimit(situation) : 'response-lost';
 }
@@ -69,15 +72,14 @@ function isNewGround({ duties, count }: ScaledPulls, recent: number): boolean {
   return duties.subarray(count - recent).some((duty) => before.every((earlier) => earlier < duty));
 }
 
-/** Whether both of the last two pulls made less, by so much in log, than some earlier pull at no more duty. */
-function areBelowEarlier({ duties, logs, count }: ScaledPulls, byLog: number): boolean {
-  if (count < 3) return false;
-  return [count - 2, count - 1].every((pull) =>
-    logs
-      .subarray(0, count - 2)
-      .some(
-        (log, j) => (duties[j] as number) <= (duties[pull] as number) && (logs[pull] as number) < log - byLog,
-      ),
+/** Whether each of the last pulls made less, by so much in log, than some pull before them at no more duty. */
+function areBelowEarlier({ duties, logs, count }: ScaledPulls, byLog: number, recent: number): boolean {
+  if (count <= recent) return false;
+  const before = logs.subarray(0, count - recent);
+  return Array.from({ length: recent }, (_, index) => count - recent + index).every((pull) =>
+    before.some(
+      (log, j) => (duties[j] as number) <= (duties[pull] as number) && (logs[pull] as number) < log - byLog,
+    ),
   );
 }
 

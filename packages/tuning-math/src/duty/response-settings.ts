@@ -4,8 +4,8 @@
  */
 
 /** Pull-to-pull scatter that cars can have, and how common each is. */
-export const SCATTERS: readonly number[] = [0.004, 0.007, 0.011, 0.016, 0.023, 0.034];
-export const SCATTER_SHARES: readonly number[] = [0.1, 0.18, 0.25, 0.25, 0.15, 0.07];
+export const SCATTERS: readonly number[] = [0.006, 0.01, 0.014, 0.018, 0.023, 0.032];
+export const SCATTER_SHARES: readonly number[] = [0.07, 0.15, 0.2, 0.22, 0.22, 0.14];
 
 /** Departure of the whole level from a tabulated curve, log. */
 export const LEVEL_DEPARTURE = 0.01;
@@ -25,15 +25,25 @@ export const SHIFT_SPREAD = 1.2;
 export const RISE_SPREAD = 0.05;
 
 /** Share of the curves whose floor may lie far from the base boost (creep, wrong or unknown base). */
-export const WIDE_FLOOR_EVERY = 8;
+export const WIDE_FLOOR_EVERY = 12;
 /** A base boost that was measured holds within this, log. */
-export const BASE_SPREAD = 0.05;
+export const BASE_SPREAD = 0.04;
 /** Floor over target where the base is unknown: centre and spread. */
-export const UNKNOWN_FLOOR = 0.5;
-export const UNKNOWN_FLOOR_SPREAD = 0.22;
+export const UNKNOWN_FLOOR = 0.52;
+export const UNKNOWN_FLOOR_SPREAD = 0.19;
 /** Creep lifts the floor above the base by about this share of the target. */
-export const CREEP_LIFT = 0.08;
-export const CREEP_SPREAD = 0.13;
+export const CREEP_LIFT = 0.06;
+export const CREEP_SPREAD = 0.1;
+
+/**
+ * How far boost rises from floor to full duty, over the floor, and how steeply at most (per point of duty, over five
+ * points): centre and spread of the logarithm. A gate held shut makes some 1.7 to 4 times the spring's boost, and five
+ * points of duty seldom a third of it; common practice, no source.
+ */
+export const WHOLE_RISE = 1.5;
+export const WHOLE_RISE_SPREAD = 0.5;
+export const STEEPEST_RISE = 0.045;
+export const STEEPEST_RISE_SPREAD = 0.5;
 
 /** Curves drawn from the library for one decision. */
 export const PARTICLE_COUNT = 700;
