@@ -117,7 +117,7 @@ outsideCheck(
       efficiencyRatios: efficiencies,
     });
     const map: CompressorMap = {
-      reference: { temperatureK: 298, pressureAbsKpa: 100 },
+      reference: 'gas-stand',
       lines: [
         line(80_000, [0.1, 0.2], [1.6, 1.2], [0.6, 0.7]),
         line(120_000, [0.2, 0.4], [2.4, 1.6], [0.64, 0.74]),
