@@ -1,5 +1,6 @@
 'use client';
 
+import type { TraceIndex } from '@pullbook/contracts';
 import type { RefObject } from 'react';
 import { Button } from '../../../../components/button/button';
 import { filteredChannel } from '../../../../components/traces/lanes-of';
@@ -125,5 +126,13 @@ function enter(view: TraceView, mode: TraceMode): void {
   }
   const pull = index.pulls[state.pulls[0] ?? 0];
   const window = pull === undefined ? { fromS: index.fromS, toS: index.toS } : windowOfPull(index, pull);
-  view.change({ mode, window, cursorS: pull?.startS ?? index.fromS });
+  const channels = withRawBoost(index, state.channels);
+  view.change({ mode, window, channels, cursorS: pull?.startS ?? index.fromS });
+}
+
+/** Along the log the boost is drawn as logged, too, where the filtered one is drawn over it. */
+function withRawBoost(index: TraceIndex, channels: readonly number[]): readonly number[] {
+  const filtered = filteredChannel(index);
+  const isHidden = filtered !== null && channels.includes(filtered) && !channels.includes(0);
+  return isHidden ? [0, ...channels] : channels;
 }
