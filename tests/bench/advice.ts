@@ -1,6 +1,6 @@
 // npm run bench:advice: the next-pull advice beside what people do by hand, on practice cars.
 // Options: --set judgement|development (default judgement), --cars N (2000), --seed N (7001), --threads N (2),
-// --methods all|ours (all), --rows N cars for each row of wrong worlds (500 with the judgement set, else 0).
+// --methods all|ours (all), --rows N cars for each row of wrong worlds and of earlier cars (500 with the judgement set, else 0).
 // With the judgement set, all methods and at least 1000 cars it writes docs/bench/advice.md and its picture.
 import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
@@ -13,12 +13,14 @@ import { METHODS, OURS } from './advice/methods.js';
 import {
   byShapeLines,
   calibrationLines,
+  earlierCarLines,
   sideBySideLines,
   timeLines,
   wrongWorldLines,
 } from './advice/report.js';
 import type { Lot } from './advice/run-lot.js';
 import { runLots } from './advice/run-lots.js';
+import { RECORDS } from './advice/siblings.js';
 import { WRONG_WORLDS } from './advice/wrong-worlds.js';
 
 const bench = path.resolve(import.meta.dirname, '../../docs/bench');
@@ -26,6 +28,7 @@ const PICTURE = 'advice-calibration.svg';
 const FEWEST_FOR_THE_PAGE = 1000;
 /** Wrong worlds are judged on other cars than the main table. */
 const WORLD_SEED_AHEAD = 500;
+const RECORD_SEED_AHEAD = 900;
 
 const { values } = parseArgs({
   options: {
@@ -56,10 +59,19 @@ const worlds = perWorld === 0 ? [] : WRONG_WORLDS;
 const worldLots = worlds.map(({ conditions }): Lot => {
   return { set, count: perWorld, seed: seed + WORLD_SEED_AHEAD, conditions, method: OURS };
 });
-const runs = await runLots([...methodLots, ...worldLots], wholeNumber('threads', values.threads, 1));
-const named = [...names, ...worlds.map(({ name }) => name)].map((name, index) => {
-  return { name, runs: runs[index] ?? [] };
+const records = perWorld === 0 ? [] : RECORDS;
+const recordLots = records.map(([, earlier]): Lot => {
+  return { set, count: perWorld, seed: seed + RECORD_SEED_AHEAD, earlier, method: OURS };
 });
+const runs = await runLots(
+  [...methodLots, ...worldLots, ...recordLots],
+  wholeNumber('threads', values.threads, 1),
+);
+const named = [...names, ...worlds.map(({ name }) => name), ...records.map(([name]) => name)].map(
+  (name, index) => {
+    return { name, runs: runs[index] ?? [] };
+  },
+);
 const ours = named[0]?.runs ?? [];
 
 const writesPage = set === 'judgement' && values.methods === 'all' && count >= FEWEST_FOR_THE_PAGE;
@@ -72,7 +84,8 @@ const lines = [
   '',
   ...sideBySideLines(named.slice(0, names.length)),
   ...byShapeLines(ours),
-  ...wrongWorldLines(named.slice(names.length)),
+  ...wrongWorldLines(named.slice(names.length, names.length + worlds.length)),
+  ...earlierCarLines(named.slice(names.length + worlds.length)),
   ...calibrationLines(ours, writesPage ? PICTURE : null),
   ...timeLines(ours),
 ];

@@ -59,7 +59,7 @@ function withoutAdvice(missing: string[]): PresetAdvice {
 }
 
 function requestOf(
-  { rules, baseKpa }: PresetMaterial,
+  { rules, baseKpa, earlierCars }: PresetMaterial,
   range: SettingRange,
   goal: DutyAdviceRequest['goal'],
   usable: readonly AdvicePull[],
@@ -72,6 +72,7 @@ function requestOf(
     baseKpa,
     // A recorded peak below ambient made no boost at all, which is what 0 says to the advice.
     pulls: usable.map(({ dutyPct, peakKpa }) => ({ duty: dutyPct, peakKpa: Math.max(0, peakKpa) })),
+    ...(earlierCars ? { earlierCars } : {}),
   };
 }
 

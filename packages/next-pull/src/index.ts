@@ -7,4 +7,5 @@ export {
   type PresetMaterial,
 } from './advise-preset.js';
 export { nextPullOf } from './next-pull-of.js';
+export { pullsAtBaseHold } from './pulls-at-base-hold.js';
 export { pullWarnings, type PullBounds } from './pull-warnings.js';

@@ -35,6 +35,19 @@ export function wrongWorldLines(worlds: readonly NamedRuns[]): string[] {
   ];
 }
 
+/** Ours with earlier cars of the build on record. */
+export function earlierCarLines(records: readonly NamedRuns[]): string[] {
+  if (records.length === 0) return [];
+  return [
+    '## With earlier cars of the build on record',
+    '',
+    'The same cars each time. Cars of one build deviate from it by 2.5 points along duty and 3 % in level (standard deviations), the present car as much as the others; those on record were tuned by hand for targets of their own. Accepts and stops rest on the present car alone.',
+    '',
+    ...scoreTable('on record', records.map(scored)),
+    '',
+  ];
+}
+
 /** `picture`: path of the picture beside the page, null where none is drawn. */
 export function calibrationLines(ours: readonly TuningRun[], picture: string | null): string[] {
   const rows = calibrate(ours);

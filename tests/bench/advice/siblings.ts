@@ -13,6 +13,14 @@ export interface EarlierOrder {
   readonly whose: 'own' | 'another';
 }
 
+/** What is on record before the car of today comes. */
+export const RECORDS: readonly (readonly [string, EarlierOrder])[] = [
+  ['none', { count: 0, whose: 'own' }],
+  ['1 of the build', { count: 1, whose: 'own' }],
+  ['4 of the build', { count: 4, whose: 'own' }],
+  ['4 of another build, by mistake', { count: 4, whose: 'another' }],
+];
+
 /**
  * What earlier cars of a build left in the book. The build's own response is drawn around the present car, which
  * deviates from it as the earlier ones do; each of those was tuned by hand for a target of its own.

@@ -1,6 +1,7 @@
 import type { NextPull } from '@pullbook/contracts';
 import { nextPullOf, type AdvicePull } from '@pullbook/next-pull';
 import type { Actor } from '../plumbing/actor.js';
+import { findEarlierCars } from './find-earlier-cars.js';
 import { loadBenchPreset } from './load-bench-preset.js';
 import { missingBeforePull } from './missing-before-pull.js';
 import { readAdviceRules } from './read-advice-rules.js';
@@ -18,7 +19,8 @@ export async function findNextPull(actor: Actor, sessionId: string, presetId: st
     orderBy: { number: 'asc' },
     select: { number: true, dutyPct: true, holdPct: true, peakKpa: true, usable: true },
   });
-  const rules = await readAdviceRules(actor);
+  const { leansOnEarlierCars, ...rules } = await readAdviceRules(actor);
+  const earlierCars = leansOnEarlierCars ? await findEarlierCars(actor.db, preset) : [];
   const { targetKpa, toleranceKpa, ceilingKpa, gateHoldPct } = preset.values;
   const basis = {
     dutyRange: preset.car.controller?.dutyPct ?? null,
@@ -27,6 +29,7 @@ export async function findNextPull(actor: Actor, sessionId: string, presetId: st
     ceilingKpa,
     gateHoldPct,
     baseKpa: preset.car.baseKpa,
+    ...(earlierCars.length > 0 ? { earlierCars } : {}),
     rules,
     missing: missingBeforePull(preset, session),
   };

@@ -10,6 +10,8 @@ export interface WorkshopRules extends AdviceRules {
   readonly confidenceRatio: number;
   /** Whether a preset has to be proven before it is signed off. */
   readonly signOffNeedsProof: boolean;
+  /** Whether the advice leans on earlier cars of the same build. */
+  readonly leansOnEarlierCars: boolean;
 }
 
 /** The workshop's own rules, as the owner set them. */
@@ -26,5 +28,6 @@ export async function readAdviceRules({
     coverageRatio: row.coverageRatio,
     confidenceRatio: row.confidenceRatio,
     signOffNeedsProof: row.signOffNeedsProof,
+    leansOnEarlierCars: row.leansOnEarlierCars,
   };
 }

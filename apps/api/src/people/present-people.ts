@@ -36,6 +36,7 @@ export function presentWorkshop(row: rows.Workshop): Workshop {
     coverageRatio: row.coverageRatio,
     confidenceRatio: row.confidenceRatio,
     signOffNeedsProof: row.signOffNeedsProof,
+    leansOnEarlierCars: row.leansOnEarlierCars,
     revision: row.revision,
   };
 }

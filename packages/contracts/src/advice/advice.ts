@@ -10,6 +10,15 @@ export const Goal = z
   .object({ targetKpa: LimitKpa, toleranceKpa: z.number().positive().max(100), ceilingKpa: LimitKpa })
   .meta({ id: 'Goal' });
 
+/** A car of the same build that was tuned before: its usable pulls. */
+export const EarlierCar = z
+  .object({
+    baseKpa: BoostKpa.nullable().default(null),
+    pulls: z.array(z.object({ duty: DutyPct, peakKpa: BoostKpa })).max(200),
+  })
+  .meta({ id: 'EarlierCar' });
+export type EarlierCar = z.infer<typeof EarlierCar>;
+
 export const DutyAdviceRequest = z
   .object({
     controller: DutyRange,
@@ -18,6 +27,7 @@ export const DutyAdviceRequest = z
     riskLimit: z.number().positive().max(0.05).default(0.02),
     baseKpa: BoostKpa.nullable().default(null),
     pulls: z.array(z.object({ duty: DutyPct, peakKpa: BoostKpa })).max(200),
+    earlierCars: z.array(EarlierCar).max(8).optional(),
   })
   .meta({ id: 'DutyAdviceRequest' });
 export type DutyAdviceRequest = z.infer<typeof DutyAdviceRequest>;
@@ -61,6 +71,8 @@ export const AdviceBasis = z
     /** Gate hold that the preset stores: only pulls at it tell what duty does. */
     gateHoldPct: HoldPct.nullable().default(null),
     baseKpa: BoostKpa.nullable(),
+    /** Earlier cars of this build; left out where the workshop does not lean on them or has none. */
+    earlierCars: z.array(EarlierCar).max(8).optional(),
     rules: z.object({
       stepLimit: z.number(),
       riskLimit: z.number(),

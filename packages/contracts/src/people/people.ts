@@ -32,6 +32,8 @@ export const Workshop = z
     confidenceRatio: z.number().min(0.5).max(0.99),
     /** Whether a preset has to be proven before it is signed off. */
     signOffNeedsProof: z.boolean(),
+    /** Whether the advice leans on earlier cars of the same build. */
+    leansOnEarlierCars: z.boolean(),
     revision: RecordRevision,
   })
   .meta({ id: 'Workshop' });

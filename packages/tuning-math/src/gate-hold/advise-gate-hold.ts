@@ -29,8 +29,9 @@ const DOUBTFUL_SHARE = 5e-4;
  * @throws NotFiniteError, OutOfRangeError naming the field
  * Cost: some 6500 curves times the pulls, about ten milliseconds.
  * Source: Bayes' rule over curves that never fall (see `overshootPosterior`); step and ceiling rules are
- * common practice, no source. What it finds has still to be proven by pulls at that setting (`provePreset`). It never advises a hold past the step limit, past the controller's range, or
- * with a predicted chance of passing the ceiling over the risk limit.
+ * common practice, no source. What it finds has still to be proven by pulls at that setting (`provePreset`). It never
+ * advises a hold past the step limit, past the controller's range, or with a predicted chance of passing the ceiling
+ * over the risk limit.
  */
 export function adviseGateHold(request: GateHoldRequest): GateHoldAdvice {
   const situation = readHoldSituation(checkGateHoldRequest(request));
@@ -45,10 +46,9 @@ export function adviseGateHold(request: GateHoldRequest): GateHoldAdvice {
 
 function firstPull(situation: HoldSituation): GateHoldAdvice | null {
   if (situation.highestPulled !== null) return null;
-  const holdPct = Math.min(situation.reach, situation.safe ?? situation.reach);
-  return advise(situation, 'pull', holdPct, [
-    holdReason.firstPull(holdPct, situation.request.controller.holdMin),
-  ]);
+  const { reach, safe, allowed, request } = situation;
+  const holdPct = Math.min(reach, safe ?? allowed ?? request.controller.holdMin);
+  return advise(situation, 'pull', holdPct, [holdReason.firstPull(holdPct, request.controller.holdMin)]);
 }
 
 /** A last pull that the pulls before it did not let expect: nothing is concluded from it alone. */

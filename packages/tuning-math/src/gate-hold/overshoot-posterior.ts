@@ -11,7 +11,7 @@ import {
 import type { HoldPull } from './gate-hold-types.js';
 import { holdPrior } from './hold-prior.js';
 import { pullOvershoot } from './pull-overshoot.js';
-import { settledBelief, type SettledBelief } from './settled-belief.js';
+import { settledBelief, TYPICAL_OVERSHOOT_PCT, type SettledBelief } from './settled-belief.js';
 
 /** The belief about overshoot against gate hold, one entry for each curve, and about the boost it settles at. */
 export interface HoldPosterior extends SettledBelief {
@@ -28,7 +28,7 @@ export interface HoldPosterior extends SettledBelief {
 }
 
 /** Overshoot without hold that is thought possible before any pull, %: mean and standard deviation. */
-const BASE_PCT = 2;
+const BASE_PCT = TYPICAL_OVERSHOOT_PCT;
 const BASE_SPREAD_PCT = 5;
 /** Curves that hold less than this share of the best one's belief no longer count. */
 const NEGLIGIBLE_LOG = Math.log(1e-6);
@@ -140,5 +140,7 @@ function levelOf(
     product *= total;
   }
   const log = -0.5 * (Math.log(product * precision) + squares - (moment * moment) / precision);
-  return { basePct: moment / precision, baseVariance: 1 / precision, log };
+  // Before any pull the duty's proof speaks of the peak: however settled boost and overshoot share it, it stays.
+  const baseVariance = overshootPct.length === 0 ? 0 : 1 / precision;
+  return { basePct: moment / precision, baseVariance, log };
 }

@@ -12,11 +12,14 @@ export interface SettledBelief {
 /** Common practice: boost scatters by about 1 % from pull to pull; worth this many pulls. */
 const PRIOR_SCATTER_RATIO = 0.01;
 const PRIOR_PULLS = 3;
+/** Overshoot without hold; common practice, no source. */
+export const TYPICAL_OVERSHOOT_PCT = 2;
 
-/** Mean and scatter of settled boost over the pulls; before any, the target with the usual scatter. */
+/** Mean and scatter of settled boost over the pulls; before any, what makes a peak on the target. */
 export function settledBelief(pulls: readonly HoldPull[], targetKpa: number): SettledBelief {
   const count = pulls.length;
-  const settledKpa = count === 0 ? targetKpa : pulls.reduce((sum, pull) => sum + pull.settledKpa, 0) / count;
+  const atTarget = targetKpa / (1 + TYPICAL_OVERSHOOT_PCT / 100);
+  const settledKpa = count === 0 ? atTarget : pulls.reduce((sum, pull) => sum + pull.settledKpa, 0) / count;
   const squares = pulls.reduce((sum, pull) => sum + (pull.settledKpa - settledKpa) ** 2, 0);
   const prior = PRIOR_PULLS * (PRIOR_SCATTER_RATIO * targetKpa) ** 2;
   const variance = (prior + squares) / (PRIOR_PULLS + Math.max(0, count - 1));

@@ -29,6 +29,7 @@ export function WorkshopForm({ workshop }: Readonly<{ workshop: Workshop }>) {
     coverageRatio: String(Math.round(workshop.coverageRatio * 1000) / 10),
     confidenceRatio: String(Math.round(workshop.confidenceRatio * 1000) / 10),
     signOffNeedsProof: workshop.signOffNeedsProof ? 'yes' : '',
+    leansOnEarlierCars: workshop.leansOnEarlierCars ? 'yes' : 'no',
   });
   const submit = (event: FormEvent) => {
     event.preventDefault();
@@ -44,6 +45,7 @@ export function WorkshopForm({ workshop }: Readonly<{ workshop: Workshop }>) {
         coverageRatio: (from.numberOrNull('coverageRatio') ?? NaN) / 100,
         confidenceRatio: (from.numberOrNull('confidenceRatio') ?? NaN) / 100,
         signOffNeedsProof: draft.values.signOffNeedsProof === 'yes',
+        leansOnEarlierCars: from.text('leansOnEarlierCars') === 'yes',
       };
     });
     if ('faults' in read) return draft.fail(sayInPercent(read.faults));
@@ -89,6 +91,14 @@ export function WorkshopForm({ workshop }: Readonly<{ workshop: Workshop }>) {
           inputMode="decimal"
           hint="At most 5 %."
           {...draft.bind('riskLimit')}
+        />
+        <ChoiceField
+          label="Lean on earlier cars of the same build"
+          choices={[
+            { value: 'yes', label: 'Yes, step and risk limit stay as they are' },
+            { value: 'no', label: 'No, each car by its own pulls' },
+          ]}
+          {...draft.bind('leansOnEarlierCars')}
         />
       </div>
       <ProofRules draft={draft} />

@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "Workshop" ADD COLUMN     "leansOnEarlierCars" BOOLEAN NOT NULL DEFAULT true;
