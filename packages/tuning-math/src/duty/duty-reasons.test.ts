@@ -46,7 +46,7 @@ const EXAMPLES: Record<DutyReasonCode, Example> = {
       goal: { targetKpa: 140, toleranceKpa: 3, ceilingKpa: 149 },
       pulls: pulls([10, 56], [20, 69], [30, 84], [40, 106], [50, 130]),
     },
-    says: 'bring the ceiling of 149 kPa nearer than the shorter way is worth',
+    says: 'the risk of passing the ceiling of 149 kPa would grow faster',
   },
   'aim-at-target': {
     why: 'the target is within one step',

@@ -20,7 +20,7 @@ const SENTENCES: Record<DutyReasonCode, Sentence> = {
   'step-limit': (w) =>
     `${w.duty} % is the largest step allowed (${w.step} points above ${w.highest} %, the highest duty pulled so far). Expect ${w.range}.`,
   'ceiling-risk': (w) =>
-    `${w.duty} %: a higher duty would bring the ceiling of ${w.ceiling} kPa nearer than the shorter way is worth (no pull may pass it with a chance above ${w.risk} %). Expect ${w.range}.`,
+    `A shorter step, to ${w.duty} %: with more, the risk of passing the ceiling of ${w.ceiling} kPa would grow faster than the way gets shorter (never above ${w.risk} % in a pull). Expect ${w.range}.`,
   'aim-at-target': (w) =>
     `${w.duty} % is the duty most likely to make ${w.target} kPa within ${w.tolerance} kPa. Expect ${w.range}.`,
   'back-down': (w) =>
@@ -32,7 +32,7 @@ const SENTENCES: Record<DutyReasonCode, Sentence> = {
   'high-reading-in-doubt': (w) =>
     `The last pull made ${w.last} kPa at ${w.lastDuty} %, more than the pulls before it lead one to expect. Repeat before raising duty.`,
   'learn-scatter': (w) =>
-    `A higher duty than ${w.duty} % would bring the ceiling of ${w.ceiling} kPa nearer than it is worth (no pull may pass it with a chance above ${w.risk} %). Pull ${w.duty} % again to learn how far its peaks scatter (${w.scatter} % so far).`,
+    `With more than ${w.duty} %, the risk of passing the ceiling of ${w.ceiling} kPa would grow faster than the way gets shorter (never above ${w.risk} % in a pull). Pull ${w.duty} % again to learn how far its peaks scatter (${w.scatter} % so far).`,
   'inside-tolerance': (w) =>
     `${w.duty} % makes ${w.target} kPa within ${w.tolerance} kPa with a confidence of ${w.inside} %, proved by ${w.proof}.`,
   'target-out-of-reach': (w) =>
