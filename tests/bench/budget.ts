@@ -19,8 +19,8 @@ try {
   const text = `# What a page loads
 
 Written by \`npm run bench:budget\`; the browser tests hold the budgets. Each page is opened in Chromium as on a device
-that has never seen it, and every script that comes in until the page stands still is counted, after gzip. What the service worker fetches for
-later is not counted; forms and dialogs bring their own scripts when they are opened.
+that has never seen it, and every script that comes in until the page stands still is counted, after gzip. Forms and
+dialogs bring their own scripts when they are opened.
 
 | page | scripts, kB gzip | budget, kB | files |
 | --- | ---: | ---: | ---: |

@@ -14,9 +14,8 @@ export interface PageWeight {
 export const budgetsBytes = { visit: 200_000, report: 60_000 } as const;
 
 /**
- * Weighs the scripts that the visit screen and the customer's report load until they stand still: those that the
- * page asks for ahead are counted, those of the service worker, which fetches every screen's, are not. Bytes are those of
- * gzip at its usual level.
+ * Weighs the scripts that the visit screen and the customer's report load until they stand still, those that the page
+ * asks for ahead too. Bytes are those of gzip at its usual level.
  */
 export async function weighScripts(browser: Browser, origin: string): Promise<PageWeight[]> {
   const { context, page } = await signIn(browser, origin, 'owner@pullbook.example');

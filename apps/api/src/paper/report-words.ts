@@ -90,7 +90,7 @@ function proofOf(preset: PresetEvidence, pullCount: number, format: PaperFormat)
     : 'No pull was made with the engine bay hot from driving; expect a little less or more then.';
   const ceiling = preset.ceilingKept ? ' None passed the ceiling.' : '';
   if (!isProven(preset)) {
-    return `Made by ${pulls} at the settings that are now stored.${ceiling} ${heat} Not proven in full: ${preset.unproven.join('; ')}.`;
+    return `Made by ${pulls} at the settings that are now stored.${ceiling} ${heat} Not proven in full; missing for that: ${preset.unproven.join('; ')}.`;
   }
   return `Proven by ${pulls} at the settings that are now stored.${ceiling}${promiseOf(preset, format)} ${heat}`;
 }

@@ -44,7 +44,7 @@ const SENTENCES: Record<DutyReasonCode, Sentence> = {
   'ceiling-passed-again': (w) =>
     `The ceiling of ${w.ceiling} kPa was passed again (${w.last} kPa at ${w.lastDuty} %). Stop and find out why peaks do not follow duty.`,
   'response-lost': (w) =>
-    `The last two pulls made far less boost than the pulls before them lead one to expect (${w.last} kPa at ${w.lastDuty} %). Stop and look for a leak, a hose off, or a gate that no longer shuts.`,
+    `The last pulls made far less boost than the pulls before them lead one to expect (${w.last} kPa at ${w.lastDuty} %). Stop and look for a leak, a hose off, or a gate that no longer shuts.`,
   'no-safe-duty': (w) =>
     `No duty keeps the chance of passing the ceiling of ${w.ceiling} kPa to the limit of ${w.risk} %, by what is known of this car. Stop: lower base boost or set a higher ceiling that the car stands.`,
   'no-duty-in-tolerance': (w) =>
