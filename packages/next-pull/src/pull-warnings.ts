@@ -7,6 +7,15 @@ export interface PullBounds {
   readonly stepLimit: number;
   /** Highest duty of the usable pulls before it; the lower end of the controller's range at first. */
   readonly highestDutyPct: number;
+  /** Highest gate hold stored or pulled before it, % of target; null where none is known yet. */
+  readonly highestHoldPct: number | null;
+}
+
+/** A pull as it was driven. */
+export interface WarnedPull {
+  readonly dutyPct: number;
+  readonly holdPct: number | null;
+  readonly peakKpa: number;
 }
 
 /** Settings are typed in decimals: 30.1 is ten points above 20.1. */
@@ -15,10 +24,10 @@ const STEP_SLACK = 1e-6;
 /**
  * What to mind about a pull that was driven anyway: it is recorded as it was, and the book says so.
  *
- * @returns one entry each for a peak past the ceiling and a duty above the step limit; empty where all was kept
+ * @returns one entry each for a peak past the ceiling, a duty and a gate hold above the step limit; empty where all was kept
  */
-export function pullWarnings(pull: { dutyPct: number; peakKpa: number }, bounds: PullBounds): Reason[] {
-  const { ceilingKpa, stepLimit, highestDutyPct } = bounds;
+export function pullWarnings(pull: WarnedPull, bounds: PullBounds): Reason[] {
+  const { ceilingKpa, stepLimit, highestDutyPct, highestHoldPct } = bounds;
   const warnings: Reason[] = [];
   if (pull.peakKpa > ceilingKpa) {
     const text = `The peak (${formatPressure(pull.peakKpa, 'kPa', { fractionDigits: 1 })}) passed the ceiling (${formatPressure(ceilingKpa, 'kPa', { fractionDigits: 1 })}). Stop, find out why, and do not raise duty.`;
@@ -28,6 +37,11 @@ export function pullWarnings(pull: { dutyPct: number; peakKpa: number }, bounds:
   if (step > stepLimit + STEP_SLACK) {
     const text = `Duty was raised by ${Number(step.toFixed(2))} points at once; this workshop allows ${stepLimit}.`;
     warnings.push({ code: 'over-step-limit', text });
+  }
+  const holdStep = (pull.holdPct ?? NaN) - (highestHoldPct ?? NaN);
+  if (holdStep > stepLimit + STEP_SLACK) {
+    const text = `Gate hold was raised by ${Number(holdStep.toFixed(2))} points at once; this workshop allows ${stepLimit}.`;
+    warnings.push({ code: 'hold-over-step-limit', text });
   }
   return warnings;
 }

@@ -94,6 +94,14 @@ describe('POST /tuning-sessions/{id}/pulls', () => {
     expect((await post({ dutyPct: 35 })).json().warnings).toEqual([]);
   });
 
+  it('warns of a gate hold raised above the step limit', async () => {
+    await post({ holdPct: 50 });
+    const pull = (await post({ holdPct: 65 })).json();
+    expect(codesOf(pull.warnings)).toEqual(['hold-over-step-limit']);
+    expect(pull.warnings[0].text).toContain('15 points');
+    expect((await post({ holdPct: 75 })).json().warnings).toEqual([]);
+  });
+
   it.each([
     [{ dutyPct: 91 }, 422, 'duty-out-of-range', 'dutyPct'],
     [{ dutyPct: 10.5 }, 422, 'duty-out-of-range', 'dutyPct'],

@@ -36,7 +36,7 @@ export interface DrivenPull extends Pick<Pull, Setting | 'peakKpa' | 'heatSoaked
 /**
  * Writes a pull under the next number of its preset and visit. The visit must be held by this transaction.
  *
- * @param stepLimit largest rise of duty that the workshop allows, in points
+ * @param stepLimit largest rise of duty or gate hold that the workshop allows, in points
  */
 export async function writePull(
   tx: WorkshopTransaction,
@@ -49,10 +49,9 @@ export async function writePull(
   const before = await tx.pull.findMany({
     where: key,
     orderBy: { number: 'asc' },
-    select: { number: true, dutyPct: true, usable: true, voidedAt: true },
+    select: { number: true, dutyPct: true, holdPct: true, usable: true, voidedAt: true },
   });
-  const duties = before.filter((pull) => pull.usable && pull.voidedAt === null).map((pull) => pull.dutyPct);
-  const highestDutyPct = Math.max(goal.dutyRange.min, ...duties);
+  const counted = before.filter((pull) => pull.usable && pull.voidedAt === null);
   const { measured, from, reasons, ...rest } = driven;
   const { hunting = null, ...figures } = measured;
   const row = await tx.pull.create({
@@ -67,7 +66,11 @@ export async function writePull(
       ...from,
       source: from === null ? 'typed' : 'log',
       reasons: [...reasons],
-      warnings: pullWarnings(driven, { ceilingKpa: goal.ceilingKpa, stepLimit, highestDutyPct }),
+      warnings: pullWarnings(driven, {
+        ...{ ceilingKpa: goal.ceilingKpa, stepLimit },
+        highestDutyPct: Math.max(goal.dutyRange.min, ...counted.map((pull) => pull.dutyPct)),
+        highestHoldPct: highestOf([goal.preset.values.gateHoldPct, ...counted.map((pull) => pull.holdPct)]),
+      }),
       recordedBy: actor.name,
     },
   });
@@ -79,6 +82,11 @@ export async function writePull(
     detail: { ...key, number: row.number, dutyPct: row.dutyPct, peakKpa: row.peakKpa, source: row.source },
   });
   return presentPull(row);
+}
+
+function highestOf(holds: readonly (number | null)[]): number | null {
+  const known = holds.filter((hold) => hold !== null);
+  return known.length === 0 ? null : Math.max(...known);
 }
 
 function huntingColumns(hunting: Pull['hunting']) {

@@ -52,6 +52,11 @@ describe('adviseGateHold', () => {
     expect(codes(advice)).toEqual(['first-pull']);
     expect(advice.reasons[0]?.text).toContain('10 %');
   });
+  test('tells a chance without any pull too, where the limit is the very overshoot that is expected', () => {
+    const { prediction } = ask([], { goal: { ...goal, overshootLimitPct: 2 } });
+    expect(prediction?.probabilityOverLimit).toBeGreaterThan(0.4);
+    expect(prediction?.probabilityOverLimit).toBeLessThan(0.7);
+  });
   test('steps back from a hold that overshot', () => {
     const advice = ask([pull(40, 1), pull(50, 1.2), pull(60, 1.1), pull(70, 9)]);
     expect(advice.action).toBe('pull');

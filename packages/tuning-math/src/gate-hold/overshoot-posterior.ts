@@ -140,7 +140,5 @@ function levelOf(
     product *= total;
   }
   const log = -0.5 * (Math.log(product * precision) + squares - (moment * moment) / precision);
-  // Before any pull the duty's proof speaks of the peak: however settled boost and overshoot share it, it stays.
-  const baseVariance = overshootPct.length === 0 ? 0 : 1 / precision;
-  return { basePct: moment / precision, baseVariance, log };
+  return { basePct: moment / precision, baseVariance: 1 / precision, log };
 }

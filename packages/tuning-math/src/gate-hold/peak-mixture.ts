@@ -36,7 +36,8 @@ export function peakMixture(posterior: HoldPosterior, holdPct: number): PeakMixt
     meanKpa[3 * curve + 2] = settledKpa + perPct * late;
     overshootPct[curve] = mean;
     const fromSettled = posterior.settledScatterKpa * (1 + mean / 100);
-    const variance = (scatterVariance[curve] ?? 0) + (baseVariance[curve] ?? 0);
+    const ofBase = posterior.isPeakFromDuty ? 0 : (baseVariance[curve] ?? 0);
+    const variance = (scatterVariance[curve] ?? 0) + ofBase;
     sdKpa[curve] = Math.sqrt(fromSettled * fromSettled + perPct * perPct * variance);
   }
   return { weight, meanKpa, sdKpa, overshootPct };

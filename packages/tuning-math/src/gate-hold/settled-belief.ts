@@ -7,6 +7,11 @@ export interface SettledBelief {
   readonly settledScatterKpa: number;
   /** Uncertainty of the mean. */
   readonly settledErrorKpa: number;
+  /**
+   * Before any pull only the peak is known, from the search of the duty. Settled boost and overshoot without hold share
+   * it: what one is higher the other is lower, so that the overshoot's uncertainty does not move the peak.
+   */
+  readonly isPeakFromDuty: boolean;
 }
 
 /** Common practice: boost scatters by about 1 % from pull to pull; worth this many pulls. */
@@ -23,7 +28,7 @@ export function settledBelief(pulls: readonly HoldPull[], targetKpa: number): Se
   const squares = pulls.reduce((sum, pull) => sum + (pull.settledKpa - settledKpa) ** 2, 0);
   const prior = PRIOR_PULLS * (PRIOR_SCATTER_RATIO * targetKpa) ** 2;
   const variance = (prior + squares) / (PRIOR_PULLS + Math.max(0, count - 1));
-  // Without any pull the duty advice has only put the peak near the target: leave room for as much again.
   const settledErrorKpa = Math.sqrt(variance / Math.max(1, count));
-  return { settledKpa, settledErrorKpa, settledScatterKpa: Math.hypot(Math.sqrt(variance), settledErrorKpa) };
+  const settledScatterKpa = Math.hypot(Math.sqrt(variance), settledErrorKpa);
+  return { settledKpa, settledErrorKpa, settledScatterKpa, isPeakFromDuty: count === 0 };
 }
