@@ -63,6 +63,15 @@ describe('adviseGateHold', () => {
     expect(advice.holdPct).toBeLessThan(70);
     expect(codes(advice)).toContain('back-down');
   });
+  test('does not go back to a hold whose peak came near the ceiling', () => {
+    const near = { ...pull(70, 1), peakKpa: 0.995 * goal.ceilingKpa };
+    const calm = [40, 50, 60, 60, 65, 65].map((hold) => pull(hold, 1));
+    for (const pulls of [
+      [...calm, near],
+      [...calm, near, ...calm],
+    ])
+      expect(ask(pulls).holdPct).toBeLessThan(70);
+  });
   test('accepts the highest setting where nothing overshoots', () => {
     const pulls = [60, 70, 80, 90, 100, 100].map((hold) => pull(hold, 1));
     const advice = ask(pulls);

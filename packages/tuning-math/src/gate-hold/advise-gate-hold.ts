@@ -15,7 +15,7 @@ const FIRST_WIDTH = 3;
 /** A setting is found only if it, or one so near, has been pulled; never above the highest pulled. */
 const NEAR_PCT = 3;
 /** With every pull the search is content with a little more: it shall end. */
-const WIDTH_PER_PULL = 0.05;
+const WIDTH_PER_PULL = 0.2;
 /** A last pull that so seldom comes out as high or as low is repeated. */
 const DOUBTFUL_SHARE = 5e-4;
 
@@ -66,9 +66,9 @@ function doubt(situation: HoldSituation): GateHoldAdvice | null {
 }
 
 function found(situation: HoldSituation): GateHoldAdvice | null {
-  const { request, sure, allowed, possible } = situation;
+  const { request, reach, sure, allowed, possible } = situation;
   if (allowed === null) return null;
-  const holdPct = Math.min(sure, allowed, situation.highestPulled ?? request.controller.holdMin);
+  const holdPct = Math.min(sure, reach, allowed, situation.highestPulled ?? request.controller.holdMin);
   const provedBy = nearestPulls(request.pulls, holdPct);
   if (provedBy.length === 0) return null;
   const width = FIRST_WIDTH + WIDTH_PER_PULL * request.pulls.length;

@@ -1,4 +1,5 @@
 import { OutOfRangeError } from '../errors.js';
+import { DEFAULT_RISK_LIMIT, DEFAULT_STEP_LIMIT } from '../duty/check-duty-request.js';
 import { requireNumber } from '../require-number.js';
 import type { GateHoldRequest, HoldPull } from './gate-hold-types.js';
 
@@ -16,8 +17,14 @@ export interface CheckedRequest extends GateHoldRequest {
 export function checkGateHoldRequest(request: GateHoldRequest): CheckedRequest {
   checkController(request);
   checkGoal(request);
-  const stepLimit = requireNumber(NAME, 'stepLimit', request.stepLimit ?? 10, { min: 0.1, max: 100 });
-  const riskLimit = requireNumber(NAME, 'riskLimit', request.riskLimit ?? 0.02, { min: 1e-6, max: 0.5 });
+  const stepLimit = requireNumber(NAME, 'stepLimit', request.stepLimit ?? DEFAULT_STEP_LIMIT, {
+    min: 0.1,
+    max: 100,
+  });
+  const riskLimit = requireNumber(NAME, 'riskLimit', request.riskLimit ?? DEFAULT_RISK_LIMIT, {
+    min: 1e-6,
+    max: 0.5,
+  });
   const confidenceRatio = requireNumber(NAME, 'confidenceRatio', request.confidenceRatio ?? 0.6, {
     min: 0.5,
     max: 0.99,

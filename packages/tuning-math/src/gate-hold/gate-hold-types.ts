@@ -29,9 +29,9 @@ export interface HoldPull {
 export interface GateHoldRequest {
   readonly controller: HoldController;
   readonly goal: HoldGoal;
-  /** Largest step above the highest hold already pulled (above `holdMin` at first), points; default 10. */
+  /** Largest step above the highest hold already pulled (above `holdMin` at first), points; default 10, as for duty. */
   readonly stepLimit?: number | undefined;
-  /** Largest allowed chance that a pull passes the ceiling, in (0, 0.5]; default 0.02. */
+  /** Largest allowed chance that a pull passes the ceiling, in (0, 0.5]; default 0.02, as for duty. */
   readonly riskLimit?: number | undefined;
   /** Asked confidence that the mean overshoot keeps its limit, in [0.5, 0.99]; default 0.6. */
   readonly confidenceRatio?: number | undefined;

@@ -10,7 +10,7 @@ export interface HoldSituation {
   /** Chances of a further pull at a hold; worked out once for each. */
   readonly chancesAt: (holdPct: number) => HoldChances;
   readonly highestPulled: number | null;
-  /** Highest setting within a step of what was pulled. */
+  /** Highest setting within a step of what was pulled and below every hold that came near the ceiling. */
   readonly reach: number;
   /** Highest setting that may be pulled: its chance of passing the ceiling is small even over a whole search; null where none is. */
   readonly safe: number | null;
@@ -24,6 +24,8 @@ export interface HoldSituation {
 
 /** A search takes several pulls near the ceiling: each may use this share of the asked risk (common practice, no source). */
 const SEARCH_SHARE = 0.12;
+/** A hold with a pull whose peak came so near the ceiling, as share of it, is not pulled again (common practice, no source). */
+const NEAR_CEILING_RATIO = 0.01;
 /** Share of the belief that the best hold lies no higher. */
 const HARDLY_HIGHER = 0.9;
 
@@ -33,7 +35,10 @@ export function readHoldSituation(request: CheckedRequest): HoldSituation {
   const posterior = overshootPosterior(pulls, goal.targetKpa);
   const grid = holdGrid(controller.holdMin, controller.holdMax, controller.holdStep);
   const highestPulled = pulls.length === 0 ? null : Math.max(...pulls.map((pull) => pull.holdPct));
-  const reachPct = (highestPulled ?? controller.holdMin) + request.stepLimit;
+  const reachPct = Math.min(
+    (highestPulled ?? controller.holdMin) + request.stepLimit,
+    ...holdsNearCeiling(request).map((hold) => hold - controller.holdStep),
+  );
   const chancesAt = remembered((hold) => holdChances(posterior, hold, goal, riskLimit));
   const overCeiling = (hold: number): number => chancesAt(hold).overCeiling;
   const tooHigh = (hold: number): number => chancesAt(hold).tooHigh;
@@ -52,6 +57,11 @@ export function readHoldSituation(request: CheckedRequest): HoldSituation {
     likely: highest(tooHigh, 0.5),
     possible: highest(tooHigh, HARDLY_HIGHER),
   };
+}
+
+function holdsNearCeiling({ pulls, goal }: CheckedRequest): number[] {
+  const nearKpa = (1 - NEAR_CEILING_RATIO) * goal.ceilingKpa;
+  return pulls.filter((pull) => pull.peakKpa > nearKpa).map((pull) => pull.holdPct);
 }
 
 function remembered(figure: (holdPct: number) => HoldChances): (holdPct: number) => HoldChances {
