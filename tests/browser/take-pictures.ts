@@ -57,11 +57,24 @@ async function chooseShots(page: Page): Promise<Shot[]> {
     { name: 'visit', path: `/visits/${driven.visitId}`, sizes: all },
     { name: 'visit-stopped', path: `/visits/${stopped.visitId}`, sizes: ['tablet'] },
     { name: 'sign-off', path: `/visits/${ready.visitId}/sign-off`, sizes: ['phone', 'tablet'] },
+    { name: 'log', path: await logPath(page, driven.visitId), sizes: all },
     { name: 'car', path: `/cars/${driven.carId}`, sizes: ['phone', 'desktop'] },
     { name: 'controllers', path: '/controllers', sizes: ['desktop'] },
     { name: 'workshop', path: '/workshop', sizes: ['desktop'] },
     { name: 'report', path: await reportPath(page, ready.visitId), sizes: ['phone', 'desktop'] },
   ];
+}
+
+/** The newest log of a visit. */
+async function logPath(page: Page, visitId: string): Promise<string> {
+  const itemsOf = async (path: string): Promise<readonly { id: string }[]> => {
+    const answer = await page.request.get(`/api/v1${path}`);
+    return ((await answer.json()) as { items: { id: string }[] }).items;
+  };
+  const session = (await itemsOf(`/visits/${visitId}/tuning-sessions`)).at(-1);
+  const log = session && (await itemsOf(`/tuning-sessions/${session.id}/logs`)).at(-1);
+  if (log === undefined) throw new Error('the demo has no log to take a picture of');
+  return `/logs/${log.id}`;
 }
 
 async function reportPath(page: Page, visitId: string): Promise<string> {
