@@ -26,7 +26,7 @@ export async function uploadInParts(file: File, { onProgress, signal }: PartsOpt
       endpoint: '/api/v1/uploads',
       chunkSize: partBytes,
       retryDelays: retryDelaysMs,
-      metadata: { filename: file.name.slice(-200) },
+      metadata: { filename: file.name.slice(-200), writtenMs: String(file.lastModified) },
       removeFingerprintOnSuccess: true,
       onProgress: (sent, all) => onProgress(all === 0 ? 1 : sent / all),
       onShouldRetry: (error) => isPassing(error.originalResponse?.getStatus() ?? 0),

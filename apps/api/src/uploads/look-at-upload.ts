@@ -5,7 +5,8 @@ import { knownRecipes } from '../logs/known-recipes.js';
 import type { Actor } from '../plumbing/actor.js';
 import type { Uploads } from './open-uploads.js';
 
-const HEAD_BYTES = 1 << 16;
+/** How much of a file is read to tell what it is. */
+export const HEAD_BYTES = 1 << 16;
 const MOST_LINES = 12;
 const LONGEST_LINE = 400;
 

@@ -1,7 +1,8 @@
 import { FileStore } from '@tus/file-store';
 import { Server } from '@tus/server';
+import type { Upload as StoredUpload } from '@tus/utils';
 import { AsyncLocalStorage } from 'node:async_hooks';
-import { randomUUID } from 'node:crypto';
+import { createHash, randomUUID } from 'node:crypto';
 import { createReadStream, mkdirSync } from 'node:fs';
 import { open } from 'node:fs/promises';
 import type { IncomingMessage, ServerResponse } from 'node:http';
@@ -15,6 +16,11 @@ export interface Upload {
   readonly id: string;
   readonly fileName: string;
   readonly byteCount: number;
+  readonly uploadedAt: Date;
+  /** When the sender's device last wrote the file; null where it did not say. */
+  readonly writtenAt: Date | null;
+  /** Of its bytes, in hex; counted once. */
+  readonly sha256: () => Promise<string>;
   readonly pieces: () => AsyncIterable<Uint8Array>;
   /** Its first bytes. */
   readonly head: (mostBytes: number) => Promise<Uint8Array>;
@@ -26,6 +32,8 @@ export interface Uploads {
   handle(actor: Actor, request: IncomingMessage, response: ServerResponse): Promise<void>;
   /** @throws DomainError not-found for one that is not the workshop's, conflict for one that is not whole */
   get(actor: Actor, id: string): Promise<Upload>;
+  /** Those of the workshop that have come in whole, in the order in which they came. */
+  list(actor: Actor): Promise<Upload[]>;
   /** @throws DomainError not-found for one that is not the workshop's */
   requireOwn(actor: Actor, id: string): Promise<void>;
   drop(id: string): Promise<void>;
@@ -38,6 +46,7 @@ const KEPT_MS = 7 * 24 * 3600 * 1000;
 /** Uploads in a folder, which is made when the first one comes. */
 export function openUploads(folder: string, url: string): Uploads {
   const sender = new AsyncLocalStorage<Actor>();
+  const hashes = new Map<string, Promise<string>>();
   let opened: { store: FileStore; server: Server } | null = null;
   const openOnce = (): { store: FileStore; server: Server } => (opened ??= openServer(folder, url, sender));
   const own = async (actor: Actor, id: string) => {
@@ -57,19 +66,27 @@ export function openUploads(folder: string, url: string): Uploads {
       const found = await own(actor, id);
       if (found.size === undefined || found.offset !== found.size)
         throw new DomainError('conflict', 'this file has not come in whole yet; send the rest first');
-      const file = path.join(folder, id);
-      return {
-        id,
-        fileName: found.metadata?.['filename'] || 'log.csv',
-        byteCount: found.size,
-        pieces: () => createReadStream(file, { highWaterMark: 1 << 20 }),
-        head: (mostBytes) => readHead(file, mostBytes),
-      };
+      return presentUpload(folder, found, hashes);
     },
-    drop: (id) =>
-      openOnce()
+    async list(actor) {
+      const { store } = openOnce();
+      const ids = (await store.configstore.list?.()) ?? [];
+      // One that is taken in meanwhile is simply not there any more.
+      const all = await Promise.all(ids.map((id) => store.getUpload(id).catch(() => null)));
+      return all
+        .flatMap((found) =>
+          found !== null && found.metadata?.['workshopId'] === actor.workshopId && found.offset === found.size
+            ? [presentUpload(folder, found, hashes)]
+            : [],
+        )
+        .sort((a, b) => a.uploadedAt.getTime() - b.uploadedAt.getTime() || a.id.localeCompare(b.id));
+    },
+    drop: (id) => {
+      hashes.delete(id);
+      return openOnce()
         .store.remove(id)
-        .catch(() => undefined),
+        .catch(() => undefined);
+    },
     dropExpired: () => openOnce().server.cleanUpExpiredUploads(),
   };
 }
@@ -95,6 +112,38 @@ function openServer(
     },
   });
   return { store, server };
+}
+
+type Hashes = Map<string, Promise<string>>;
+
+function presentUpload(folder: string, found: StoredUpload, hashes: Hashes): Upload {
+  const { id, metadata } = found;
+  const file = path.join(folder, id);
+  const pieces = (): AsyncIterable<Uint8Array> => createReadStream(file, { highWaterMark: 1 << 20 });
+  const writtenMs = Number(metadata?.['writtenMs'] ?? NaN);
+  return {
+    id,
+    fileName: metadata?.['filename'] || 'log.csv',
+    byteCount: found.size ?? 0,
+    uploadedAt: new Date(found.creation_date ?? 0),
+    writtenAt: Math.abs(writtenMs) <= LATEST_MS ? new Date(writtenMs) : null,
+    sha256: () => {
+      const known = hashes.get(id) ?? hashOf(pieces());
+      hashes.set(id, known);
+      return known;
+    },
+    pieces,
+    head: (mostBytes) => readHead(file, mostBytes),
+  };
+}
+
+/** The last moment that a date can hold: ECMA-262, 21.4.1.1. */
+const LATEST_MS = 8.64e15;
+
+async function hashOf(pieces: AsyncIterable<Uint8Array>): Promise<string> {
+  const hash = createHash('sha256');
+  for await (const piece of pieces) hash.update(piece);
+  return hash.digest('hex');
 }
 
 async function readHead(file: string, mostBytes: number): Promise<Uint8Array> {

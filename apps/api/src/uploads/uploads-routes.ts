@@ -1,7 +1,16 @@
-import { IdParams, Log, LogFromUpload, UploadLook, UploadLookBody, UploadParams } from '@pullbook/contracts';
+import {
+  IdParams,
+  Log,
+  LogFromUpload,
+  UploadLook,
+  UploadLookBody,
+  UploadParams,
+  WaitingLogList,
+} from '@pullbook/contracts';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
 import { openUploads } from './open-uploads.js';
+import { findWaitingLogs } from './find-waiting-logs.js';
 import { lookAtUpload } from './look-at-upload.js';
 import { takeUploadIn } from './take-upload-in.js';
 import '../plumbing/app-parts.js';
@@ -43,6 +52,10 @@ export const uploadsRoutes: FastifyPluginAsyncZod = async (app) => {
       return pass(request, reply);
     },
   });
+
+  app.get('/uploads', { ...forTuners, schema: { tags, response: { 200: WaitingLogList } } }, ({ actor }) =>
+    findWaitingLogs(actor, uploads),
+  );
 
   app.post(
     '/uploads/:uploadId/look',

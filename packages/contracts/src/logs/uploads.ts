@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { Id } from '../basics/basics.js';
+import { Id, Instant, Reason } from '../basics/basics.js';
 import { ChannelQuantity, ChannelReading, LogShape } from './channel-reading.js';
 
 /** Of an upload by the tus protocol: the last part of its address. */
@@ -45,3 +45,61 @@ export const UploadLookBody = z
   .object({ reading: ChannelReading.nullable().default(null) })
   .meta({ id: 'UploadLookBody' });
 export type UploadLookBody = z.infer<typeof UploadLookBody>;
+
+/** A tuning session that a log may belong to, and what speaks for it. */
+export const SessionSuggestion = z
+  .object({
+    tuningSessionId: Id,
+    /** Empty where nothing speaks for it. */
+    reasons: z.array(Reason),
+  })
+  .meta({ id: 'SessionSuggestion' });
+export type SessionSuggestion = z.infer<typeof SessionSuggestion>;
+
+/** A file that came in whole and that nobody has taken into a tuning session yet. */
+export const WaitingLog = z
+  .object({
+    uploadId: UploadId,
+    fileName: z.string(),
+    byteCount: z.number().int().min(0),
+    uploadedAt: Instant,
+    /** When the sender's device last wrote the file; null where it did not say. */
+    writtenAt: Instant.nullable(),
+    sha256: z.string(),
+    /** Recipe of the workshop that fits its columns. */
+    recipeName: z.string().nullable(),
+    /** Why its first lines are no log; null where they are one. */
+    problem: z.string().nullable(),
+    /** Where these very bytes are on record already. */
+    onRecord: z.array(z.object({ logId: Id, tuningSessionId: Id, visitId: Id, plate: z.string() })),
+    /** An earlier waiting file of the very same bytes. */
+    sameAsUploadId: UploadId.nullable(),
+    /** Open tuning sessions that something speaks for, likeliest first. */
+    suggestions: z.array(SessionSuggestion),
+    /** The one that is clearly likelier than any other; null where there is none. Nothing is assigned by it. */
+    likelySessionId: Id.nullable(),
+  })
+  .meta({ id: 'WaitingLog' });
+export type WaitingLog = z.infer<typeof WaitingLog>;
+
+/** A tuning session whose visit still takes logs. */
+export const OpenSession = z
+  .object({
+    tuningSessionId: Id,
+    number: z.number().int().min(1),
+    place: z.string(),
+    startedAt: Instant,
+    visitId: Id,
+    visitNumber: z.number().int().min(1),
+    carId: Id,
+    plate: z.string(),
+    model: z.string(),
+  })
+  .meta({ id: 'OpenSession' });
+export type OpenSession = z.infer<typeof OpenSession>;
+
+/** All that waits to be assigned, and what it can be assigned to. */
+export const WaitingLogList = z
+  .object({ items: z.array(WaitingLog), sessions: z.array(OpenSession) })
+  .meta({ id: 'WaitingLogList' });
+export type WaitingLogList = z.infer<typeof WaitingLogList>;
