@@ -181,6 +181,22 @@ describe('POST /logs/{id}/pulls', () => {
   });
 });
 
+describe('GET /visits/{id}/logs', () => {
+  it('tells each log of the visit in a line, and how many of its pulls are in the book', async () => {
+    const heads = async () => (await shop.desk.ask('GET', `/visits/${yard.visitId}/logs`)).json().items;
+    expect(await heads()).toEqual([]);
+    const log = (await drop(testLog([{ peakKpa: 58 }, { peakKpa: 59 }]))).json();
+    const line = { id: log.id, tuningSessionId: yard.sessionId, fileName: log.fileName, pullCount: 2 };
+    expect(await heads()).toMatchObject([{ ...line, confirmedCount: 0 }]);
+    await confirm(log.id, { indexes: [1] });
+    expect(await heads()).toMatchObject([{ ...line, confirmedCount: 1 }]);
+  });
+
+  it('is not for another workshop', async () => {
+    expect((await shop.stranger.ask('GET', `/visits/${yard.visitId}/logs`)).statusCode).toBe(404);
+  });
+});
+
 describe('POST /analysis/log', () => {
   it('answers with the analysis and keeps nothing', async () => {
     const answer = await shop.desk.ask('POST', '/analysis/log', {

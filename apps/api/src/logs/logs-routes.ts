@@ -1,7 +1,17 @@
-import { IdParams, Log, LogAnalysis, LogConfirm, LogList, LogQuery, PullList } from '@pullbook/contracts';
+import {
+  IdParams,
+  Log,
+  LogAnalysis,
+  LogConfirm,
+  LogHeadList,
+  LogList,
+  LogQuery,
+  PullList,
+} from '@pullbook/contracts';
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
 import { analyseUpload } from './analyse-upload.js';
 import { confirmPulls } from './confirm-pulls.js';
+import { findLogHeads } from './find-log-heads.js';
 import { findLogs } from './find-logs.js';
 import { getLog } from './get-log.js';
 import { MOST_LOG_BYTES } from './log-pieces.js';
@@ -44,6 +54,12 @@ export const logsRoutes: FastifyPluginAsyncZod = async (app) => {
     '/tuning-sessions/:id/logs',
     { schema: { tags, params: IdParams, response: { 200: LogList } } },
     async ({ actor, params }) => ({ items: await findLogs(actor, params.id) }),
+  );
+
+  app.get(
+    '/visits/:id/logs',
+    { schema: { tags, params: IdParams, response: { 200: LogHeadList } } },
+    async ({ actor, params }) => ({ items: await findLogHeads(actor, params.id) }),
   );
 
   app.get('/logs/:id', { schema: { tags, params: IdParams, response: { 200: Log } } }, ({ actor, params }) =>

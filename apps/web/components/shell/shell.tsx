@@ -13,15 +13,22 @@ const places = [
   { href: '/board', name: 'Board' },
   { href: '/customers', name: 'Customers' },
   { href: '/cars', name: 'Cars' },
+  { href: '/logs', name: 'Logs' },
   { href: '/controllers', name: 'Controllers' },
   { href: '/workshop', name: 'Workshop' },
 ] as const;
+
+/** Logs are the tuners' work, the workshop's rules the owner's. */
+function isFor(href: string, role: string): boolean {
+  if (href === '/logs') return role !== 'desk';
+  return href !== '/workshop' || role === 'owner';
+}
 
 /** The frame of every screen but the visit: where one is, where else one can go, and who one is. */
 export function Shell({ children }: Readonly<{ children: ReactNode }>) {
   const me = useSignedInMe();
   const pathname = usePathname();
-  const seen = places.filter((place) => place.href !== '/workshop' || me.member.role === 'owner');
+  const seen = places.filter(({ href }) => isFor(href, me.member.role));
   const current = (href: string) => (pathname.startsWith(href) ? ('page' as const) : undefined);
   return (
     <>

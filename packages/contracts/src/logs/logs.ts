@@ -99,6 +99,22 @@ export const Log = z
 export type Log = z.infer<typeof Log>;
 export const LogList = z.object({ items: z.array(Log.omit({ traces: true })) }).meta({ id: 'LogList' });
 
+/** A log of a visit in a line. */
+export const LogHead = z
+  .object({
+    id: Id,
+    tuningSessionId: Id,
+    fileName: z.string(),
+    byteCount: z.number().int().min(0),
+    pullCount: z.number().int().min(0),
+    /** How many of them are in the book. */
+    confirmedCount: z.number().int().min(0),
+    recordedAt: Instant,
+  })
+  .meta({ id: 'LogHead' });
+export type LogHead = z.infer<typeof LogHead>;
+export const LogHeadList = z.object({ items: z.array(LogHead) }).meta({ id: 'LogHeadList' });
+
 /** Takes found pulls into the book, with the duty that was set for them. */
 export const LogConfirm = z
   .object({

@@ -4,6 +4,7 @@ import type { Car } from '@pullbook/contracts';
 import Link from 'next/link';
 import { useRouter } from 'next/navigation';
 import { Button } from '../../../../../components/button/button';
+import { VisitLogs } from '../../../../../components/log/visit-logs';
 import { Empty, Skeleton } from '../../../../../components/marks/marks';
 import { ProblemNote } from '../../../../../components/marks/problem-note';
 import { stageNames } from '../../../../../components/stage/stage-names';
@@ -50,6 +51,7 @@ export function CarVisits({ car }: Readonly<{ car: Car }>) {
             <span>{stageNames[visit.stage]}</span>
             <span className="soft">{sayDate(visit.createdAt)}</span>
             <span className="soft">{visit.wishes}</span>
+            <VisitLogs visitId={visit.id} />
           </li>
         ))}
       </ul>
