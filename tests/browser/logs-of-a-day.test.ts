@@ -28,7 +28,10 @@ afterAll(async () => {
 
 const log = (name: string, rows: number) => ({ name, mimeType: 'text/csv', buffer: longLog(rows, 3) });
 const waiting = () => page.getByRole('region', { name: 'Waiting for a tuning session' });
-const rowOf = (name: string) => waiting().getByRole('listitem').filter({ hasText: name });
+const rowOf = (name: string) =>
+  waiting()
+    .getByRole('listitem')
+    .filter({ has: page.locator('b', { hasText: name }) });
 
 async function violations(): Promise<string[]> {
   const { violations: found } = await new AxeBuilder({ page }).analyze();

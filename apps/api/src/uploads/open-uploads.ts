@@ -3,7 +3,7 @@ import { Server } from '@tus/server';
 import type { Upload as StoredUpload } from '@tus/utils';
 import { AsyncLocalStorage } from 'node:async_hooks';
 import { createHash, randomUUID } from 'node:crypto';
-import { createReadStream, mkdirSync } from 'node:fs';
+import { createReadStream, existsSync, mkdirSync } from 'node:fs';
 import { open } from 'node:fs/promises';
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import path from 'node:path';
@@ -69,6 +69,7 @@ export function openUploads(folder: string, url: string): Uploads {
       return presentUpload(folder, found, hashes);
     },
     async list(actor) {
+      if (!existsSync(folder)) return [];
       const { store } = openOnce();
       const ids = (await store.configstore.list?.()) ?? [];
       // One that is taken in meanwhile is simply not there any more.
