@@ -1,4 +1,4 @@
-import { Worker } from 'node:worker_threads';
+import { runPieces } from '../threads/run-pieces.js';
 import { carsOf, type Lot } from './run-lot.js';
 import type { WorkOrder } from './tune-worker.js';
 import type { CarlessRun, TuningRun } from './tune-car.js';
@@ -26,39 +26,14 @@ export async function runLots(lots: readonly Lot[], threads: number): Promise<Tu
     }));
   });
   const runs = cars.map((ofLot): TuningRun[] => new Array<TuningRun>(ofLot.length));
-  const place = ({ lotIndex, from }: Piece, sent: readonly CarlessRun[]): void =>
-    sent.forEach((run, index) => {
+  const module = new URL('./tune-worker.ts', import.meta.url);
+  const answers = await runPieces<Piece, readonly CarlessRun[]>(pieces, module, threads);
+  pieces.forEach(({ lotIndex, from }, piece) => {
+    answers[piece]?.forEach((run, index) => {
       const car = cars[lotIndex]?.[from + index];
       const lot = runs[lotIndex];
       if (car && lot) lot[from + index] = { ...run, car };
     });
-  const waiting = [...pieces];
-  await Promise.all(Array.from({ length: threads }, () => workThrough(waiting, place)));
+  });
   return runs;
-}
-
-/** One thread that takes piece after piece until none waits. */
-async function workThrough(
-  waiting: Piece[],
-  place: (piece: Piece, sent: readonly CarlessRun[]) => void,
-): Promise<void> {
-  const worker = new Worker(new URL('./start-worker.mjs', import.meta.url), {
-    execArgv: ['--conditions=pullbook-source'],
-  });
-  try {
-    for (let piece = waiting.shift(); piece; piece = waiting.shift()) place(piece, await ask(worker, piece));
-  } finally {
-    await worker.terminate();
-  }
-}
-
-function ask(worker: Worker, { lot, from, to }: Piece): Promise<readonly CarlessRun[]> {
-  return new Promise((resolve, reject) => {
-    worker.once('error', reject);
-    worker.once('message', (sent: readonly CarlessRun[]) => {
-      worker.off('error', reject);
-      resolve(sent);
-    });
-    worker.postMessage({ lot, from, to });
-  });
 }

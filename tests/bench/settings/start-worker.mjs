@@ -1,5 +1,0 @@
-// A thread does not inherit the loader of TypeScript sources on Node 20: it is registered here.
-import { register } from 'tsx/esm/api';
-
-register();
-await import('./seed-worker.ts');
