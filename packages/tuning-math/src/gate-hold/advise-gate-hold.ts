@@ -27,7 +27,7 @@ const DOUBTFUL_SHARE = 5e-4;
  * @param request controller's range, goal with ceiling and overshoot limit, pulls so far at unchanged duty
  * @returns action, hold on the controller's grid, prediction, reasons with their numbers
  * @throws NotFiniteError, OutOfRangeError naming the field
- * Cost: some 6500 curves times the pulls, about ten milliseconds.
+ * Cost: some 6500 curves times the pulls; timed by `npm run bench:settings`.
  * Source: Bayes' rule over curves that never fall (see `overshootPosterior`); step and ceiling rules are
  * common practice, no source. What it finds has still to be proven by pulls at that setting (`provePreset`). It never
  * advises a hold past the step limit, past the controller's range, or with a predicted chance of passing the ceiling
