@@ -40,8 +40,11 @@ afterAll(async () => {
 const cursorS = async (): Promise<number> => Number(await traces.getAttribute('aria-valuenow'));
 const told = (): Promise<string> => page.locator('figcaption').innerText();
 
-/** Waits until everything that is shown has come. */
+/** Waits for the frame that shows what was asked for, and until everything in it has come. */
 async function untilDrawn(): Promise<void> {
+  await page.evaluate(
+    () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))),
+  );
   await page.waitForFunction(
     () => document.querySelector('[data-testid="traces"]')?.getAttribute('aria-busy') === 'false',
   );
