@@ -38,7 +38,7 @@ export function pullWarnings(pull: WarnedPull, bounds: PullBounds): Reason[] {
     const text = `Duty was raised by ${Number(step.toFixed(2))} points at once; this workshop allows ${stepLimit}.`;
     warnings.push({ code: 'over-step-limit', text });
   }
-  const holdStep = (pull.holdPct ?? NaN) - (highestHoldPct ?? NaN);
+  const holdStep = pull.holdPct === null || highestHoldPct === null ? 0 : pull.holdPct - highestHoldPct;
   if (holdStep > stepLimit + STEP_SLACK) {
     const text = `Gate hold was raised by ${Number(holdStep.toFixed(2))} points at once; this workshop allows ${stepLimit}.`;
     warnings.push({ code: 'hold-over-step-limit', text });

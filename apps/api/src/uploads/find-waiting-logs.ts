@@ -27,7 +27,7 @@ export async function findWaitingLogs(actor: Actor, uploads: Uploads): Promise<W
     shape,
     recipe: reading,
   }));
-  const around = { sessions, recipes, carsOfRecipe: await findCarsOfRecipes(db) };
+  const around = { sessions, recipes, carsOfRecipe: await findCarsOfRecipes(db, sessions) };
   const items: WaitingLog[] = [];
   for (const upload of await uploads.list(actor)) {
     const sha256 = await upload.sha256();
@@ -67,10 +67,14 @@ function problemOf(head: Uint8Array): string | null {
   }
 }
 
-/** Which cars have logs that were read by each recipe. */
-async function findCarsOfRecipes(db: WorkshopTransaction): Promise<Map<string, Set<string>>> {
+/** Which cars with an open session have logs that were read by each recipe. */
+async function findCarsOfRecipes(
+  db: WorkshopTransaction,
+  sessions: readonly OpenSession[],
+): Promise<Map<string, Set<string>>> {
+  const carId = { in: sessions.map((session) => session.carId) };
   const rows = await db.logVersion.findMany({
-    where: { recipeId: { not: null } },
+    where: { recipeId: { not: null }, log: { tuningSession: { visit: { carId } } } },
     distinct: ['recipeId', 'logId'],
     orderBy: { id: 'asc' },
     select: {

@@ -11,10 +11,9 @@ import { ChoiceField } from '../field/choice-field';
 import { Empty, Skeleton } from '../marks/marks';
 import { ProblemNote } from '../marks/problem-note';
 
-const FoundPulls = dynamic(
-  () => import('../../app/(inside)/visits/[id]/found-pulls').then((part) => part.FoundPulls),
-  { loading: () => <Skeleton lines={4} label="Opening the pulls found" /> },
-);
+const FoundPulls = dynamic(() => import('./found-pulls').then((part) => part.FoundPulls), {
+  loading: () => <Skeleton lines={4} label="Opening the pulls found" />,
+});
 
 interface TakeInPullsProps {
   readonly logId: string;

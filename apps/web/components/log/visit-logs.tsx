@@ -6,6 +6,7 @@ import { useState } from 'react';
 import { useLogsOfVisit } from '../../queries/logs/use-logs-of-visit';
 import { Skeleton } from '../marks/marks';
 import { ProblemNote } from '../marks/problem-note';
+import { countPulls } from './count-pulls';
 
 /** The logs of a visit, each a link to its traces; asked for when opened. */
 export function VisitLogs({ visitId }: Readonly<{ visitId: string }>) {
@@ -36,5 +37,5 @@ function LogLines({ visitId }: Readonly<{ visitId: string }>) {
 
 function sayPulls({ pullCount, confirmedCount }: LogHead): string {
   if (pullCount === 0) return 'no pull found';
-  return `${pullCount} ${pullCount === 1 ? 'pull' : 'pulls'} found, ${confirmedCount} in the book`;
+  return `${countPulls(pullCount)} found, ${confirmedCount} in the book`;
 }

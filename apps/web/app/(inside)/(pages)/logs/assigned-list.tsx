@@ -3,6 +3,7 @@
 import type { Log, OpenSession } from '@pullbook/contracts';
 import Link from 'next/link';
 import { Button } from '../../../../components/button/button';
+import { countPulls } from '../../../../components/log/count-pulls';
 import styles from './logs.module.css';
 
 /** A file that a person has just made a log of a tuning session. */
@@ -16,8 +17,6 @@ interface AssignedListProps {
   readonly onOpen: (one: Assigned) => void;
 }
 
-const plural = (count: number) => `${count} ${count === 1 ? 'pull' : 'pulls'}`;
-
 /** What was assigned since the screen was opened, with the way to the pulls found. */
 export function AssignedList({ assigned, onOpen }: AssignedListProps) {
   if (assigned.length === 0) return null;
@@ -30,7 +29,7 @@ export function AssignedList({ assigned, onOpen }: AssignedListProps) {
             <p className={styles.told}>
               <b>{one.log.fileName}</b> is a log of {one.session.plate},{' '}
               <Link href={`/visits/${one.session.visitId}`}>visit {one.session.visitNumber}</Link>:{' '}
-              {plural(one.log.analysis.pulls.length)} found
+              {countPulls(one.log.analysis.pulls.length)} found
               {one.log.alreadyOnRecord ? '. It was on record already; nothing was stored twice' : ''}.
             </p>
             <Button onClick={() => onOpen(one)}>Look at the pulls</Button>

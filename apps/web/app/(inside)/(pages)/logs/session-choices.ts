@@ -5,9 +5,8 @@ import { sayWhen } from '../../../../components/time/say-when';
 /** The open sessions to choose from: what something speaks for on top, then the latest first. */
 export function choicesOf({ suggestions }: WaitingLog, sessions: readonly OpenSession[]): Choice[] {
   const rank = new Map(suggestions.map(({ tuningSessionId }, index) => [tuningSessionId, index]));
-  const sorted = [...sessions].sort(
-    (a, b) => (rank.get(a.tuningSessionId) ?? Infinity) - (rank.get(b.tuningSessionId) ?? Infinity) || 0,
-  );
+  const rankOf = ({ tuningSessionId }: OpenSession) => rank.get(tuningSessionId) ?? rank.size;
+  const sorted = [...sessions].sort((a, b) => rankOf(a) - rankOf(b));
   return [
     { value: '', label: 'Choose a car and session' },
     ...sorted.map((session) => ({

@@ -9,11 +9,14 @@ import { Dialog } from '../../../../components/dialog/dialog';
 import { Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useTakeInLog } from '../../../../queries/logs/use-take-in-log';
-import styles from './log.module.css';
+import styles from '../../../../components/log/log.module.css';
 
-const FoundPulls = dynamic(() => import('./found-pulls').then((part) => part.FoundPulls), {
-  loading: () => <Skeleton lines={4} label="Opening the pulls found" />,
-});
+const FoundPulls = dynamic(
+  () => import('../../../../components/log/found-pulls').then((part) => part.FoundPulls),
+  {
+    loading: () => <Skeleton lines={4} label="Opening the pulls found" />,
+  },
+);
 const LogColumns = dynamic(() =>
   import('../../../../components/log/log-columns').then((part) => part.LogColumns),
 );

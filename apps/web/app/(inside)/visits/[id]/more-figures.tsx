@@ -5,7 +5,7 @@ import { useId, type ReactNode } from 'react';
 import { CheckField } from '../../../../components/field/check-field';
 import type { Draft } from '../../../../components/form/use-draft';
 import { useUnits } from '../../../../components/units/use-units';
-import type { More, PadField } from './more-values';
+import type { More, PadField } from '../../../../components/pull/more-values';
 import { Stepper } from './stepper';
 import styles from './visit.module.css';
 

@@ -17,7 +17,7 @@ import { Keypad } from './keypad';
 import { PeakReadout } from './peak-readout';
 import { withMore } from './more-contract';
 import { MoreFigures } from './more-figures';
-import { heldMore, noMore, readMore, type PadField } from './more-values';
+import { heldMore, noMore, readMore, type PadField } from '../../../../components/pull/more-values';
 import { pullContract } from './pull-contract';
 import { Stepper } from './stepper';
 import { sayOverStep } from './say-over-step';

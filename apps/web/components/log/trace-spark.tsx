@@ -1,7 +1,7 @@
 'use client';
 
 import type { Log } from '@pullbook/contracts';
-import { useUnits } from '../../../../components/units/use-units';
+import { useUnits } from '../units/use-units';
 import styles from './log.module.css';
 
 interface TraceSparkProps {

@@ -2,16 +2,17 @@
 
 import { LogConfirm, type Log, type Preset } from '@pullbook/contracts';
 import { useState, type FormEvent } from 'react';
-import { Button } from '../../../../components/button/button';
-import { CheckField } from '../../../../components/field/check-field';
-import { TextField } from '../../../../components/field/text-field';
-import { readValues } from '../../../../components/form/read-values';
-import { useDraft } from '../../../../components/form/use-draft';
-import { Empty, Mind } from '../../../../components/marks/marks';
-import { ProblemNote } from '../../../../components/marks/problem-note';
-import { useNotices } from '../../../../components/notices/notices';
-import { useUnits } from '../../../../components/units/use-units';
-import { useConfirmLog } from '../../../../queries/logs/use-confirm-log';
+import { Button } from '../button/button';
+import { CheckField } from '../field/check-field';
+import { TextField } from '../field/text-field';
+import { readValues } from '../form/read-values';
+import { useDraft } from '../form/use-draft';
+import { Empty, Mind } from '../marks/marks';
+import { ProblemNote } from '../marks/problem-note';
+import { useNotices } from '../notices/notices';
+import { useUnits } from '../units/use-units';
+import { useConfirmLog } from '../../queries/logs/use-confirm-log';
+import { countPulls } from './count-pulls';
 import { LogSettings, noLogSettings } from './log-settings';
 import { FoundPullRow } from './found-pull-row';
 import styles from './log.module.css';
@@ -22,8 +23,6 @@ interface FoundPullsProps {
   readonly dutyPct: number | null;
   readonly onDone: () => void;
 }
-
-const plural = (count: number) => `${count} ${count === 1 ? 'pull' : 'pulls'}`;
 
 /** The pulls found in a log: choose which to take in, say once which duty was set. */
 export function FoundPulls({ log, preset, dutyPct, onDone }: FoundPullsProps) {
@@ -56,7 +55,7 @@ export function FoundPulls({ log, preset, dutyPct, onDone }: FoundPullsProps) {
       { logId: log.id, input: read.data },
       {
         onSuccess: () => {
-          notices.done(`${plural(read.data.indexes.length)} taken in from ${log.fileName}.`);
+          notices.done(`${countPulls(read.data.indexes.length)} taken in from ${log.fileName}.`);
           onDone();
         },
         onError: draft.failFrom,
@@ -116,7 +115,7 @@ export function FoundPulls({ log, preset, dutyPct, onDone }: FoundPullsProps) {
           </div>
           <ProblemNote error={confirm.error} />
           <Button type="submit" kind="act" big busy={confirm.isPending} disabled={chosen.size === 0}>
-            {chosen.size === 0 ? 'Choose a pull to take in' : `Take in ${plural(chosen.size)}`}
+            {chosen.size === 0 ? 'Choose a pull to take in' : `Take in ${countPulls(chosen.size)}`}
           </Button>
         </>
       )}

@@ -1,8 +1,8 @@
 'use client';
 
 import type { FoundPull, Log } from '@pullbook/contracts';
-import { CheckField } from '../../../../components/field/check-field';
-import { useUnits, type PersonsUnits } from '../../../../components/units/use-units';
+import { CheckField } from '../field/check-field';
+import { useUnits, type PersonsUnits } from '../units/use-units';
 import { TraceSpark } from './trace-spark';
 import styles from './log.module.css';
 

@@ -2,12 +2,12 @@
 
 import type { Controller, Log, Preset } from '@pullbook/contracts';
 import { useEffect } from 'react';
-import { TextField } from '../../../../components/field/text-field';
-import type { Draft } from '../../../../components/form/use-draft';
-import { useNextGateHold } from '../../../../queries/advice/use-next-gate-hold';
-import { useCar } from '../../../../queries/cars/use-cars';
-import { useControllers } from '../../../../queries/controllers/use-controllers';
-import { heldMore, noMore } from './more-values';
+import { TextField } from '../field/text-field';
+import type { Draft } from '../form/use-draft';
+import { useNextGateHold } from '../../queries/advice/use-next-gate-hold';
+import { useCar } from '../../queries/cars/use-cars';
+import { useControllers } from '../../queries/controllers/use-controllers';
+import { heldMore, noMore } from '../pull/more-values';
 
 /** Settings beside the duty that the pulls of a log were driven with; empty until known. */
 export const noLogSettings = { holdPct: '', correctionStrength: '' };
