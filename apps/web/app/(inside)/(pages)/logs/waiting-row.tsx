@@ -87,8 +87,10 @@ function Notes({ item, sameName }: Readonly<Pick<WaitingRowProps, 'item' | 'same
   );
 }
 
-const hintWithout = ({ suggestions }: WaitingLog) =>
-  suggestions.length > 1 ? 'Several fit; say which it is.' : 'Nothing tells to which it belongs.';
+function hintWithout({ problem, suggestions }: WaitingLog): string {
+  if (problem !== null) return 'If it is a log: drop it on the visit of its car, where you can say how it is read.';
+  return suggestions.length > 1 ? 'Several fit; say which it is.' : 'Nothing tells to which it belongs.';
+}
 
 const sayFileTime = ({ writtenAt, uploadedAt }: WaitingLog) =>
   writtenAt === null
