@@ -88,7 +88,8 @@ function Notes({ item, sameName }: Readonly<Pick<WaitingRowProps, 'item' | 'same
 }
 
 function hintWithout({ problem, suggestions }: WaitingLog): string {
-  if (problem !== null) return 'If it is a log: drop it on the visit of its car, where you can say how it is read.';
+  if (problem !== null)
+    return 'If it is a log: drop it on the visit of its car, where you can say how it is read.';
   return suggestions.length > 1 ? 'Several fit; say which it is.' : 'Nothing tells to which it belongs.';
 }
 
