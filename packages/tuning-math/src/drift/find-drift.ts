@@ -38,8 +38,9 @@ const SINGLE_ALARM_CHANCE = 0.0013;
 /** The same for each moving average; averages hang together, so that false alarms come in fewer runs. */
 const AVERAGE_ALARM_CHANCE = 0.0027;
 const NEWEST_WEIGHT = 0.35;
-const COMMON_SCATTER_RATIO = 0.014;
-const COMMON_SCATTER_PULLS = 6;
+/** Scatter of single pulls by common practice, share of peak, and for how many pulls it counts. */
+export const COMMON_SCATTER_RATIO = 0.014;
+export const COMMON_SCATTER_PULLS = 6;
 
 /**
  * Whether a preset's peaks have drifted since it was proven, by two charts at once: single pulls (Shewhart)
