@@ -30,6 +30,7 @@ import { problemDetails } from './plumbing/problem-details.js';
 import { securityHeaders } from './plumbing/security-headers.js';
 import { signIn } from './plumbing/sign-in-plugin.js';
 import { zodValidatorCompiler } from './plumbing/zod-validation.js';
+import { outlookRoutes } from './outlook/outlook-routes.js';
 import { presetsRoutes } from './presets/presets-routes.js';
 import { pullsRoutes } from './pulls/pulls-routes.js';
 import { reportsRoutes } from './reports/reports-routes.js';
@@ -104,6 +105,7 @@ async function registerNouns(app: FastifyInstance, options: AppOptions): Promise
   await app.register(controllersRoutes, { prefix });
   await app.register(visitsRoutes, { prefix });
   await app.register(presetsRoutes, { prefix });
+  await app.register(outlookRoutes, { prefix });
   await app.register(tuningSessionsRoutes, { prefix });
   await app.register(pullsRoutes, { prefix });
   await app.register(channelRecipesRoutes, { prefix });

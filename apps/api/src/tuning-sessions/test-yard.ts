@@ -2,10 +2,12 @@ import {
   noLimits,
   noMechanics,
   readinessKeys,
+  type AirOfDay,
   type Preset,
   type Pull,
   type PullNew,
 } from '@pullbook/contracts';
+import type { z } from 'zod';
 import type { TestPerson, TestWorkshop } from '../plumbing/test-workshop.js';
 
 /** A car in the yard with all that a pull needs. */
@@ -99,6 +101,27 @@ export async function fillTestYard({ tuner }: Pick<TestWorkshop, 'tuner'>): Prom
   return yard;
 }
 
+/** The same car on a further visit, with a tuning session and a passed readiness check. */
+export async function comeBack(
+  tuner: TestPerson,
+  yard: TestYard,
+  air: Partial<z.infer<typeof AirOfDay>> = {},
+): Promise<TestYard> {
+  const { db } = tuner.actor;
+  lastCar += 1;
+  const visit = await db.visit.create({ data: { number: lastCar, carId: yard.carId, stage: 'arrived' } });
+  const known = { temperatureC: null, pressureAbsKpa: null, humidityPct: null, ...air };
+  const session = await tuner.ask('POST', `/visits/${visit.id}/tuning-sessions`, {
+    payload: { ...testSession, air: known },
+  });
+  const back = { ...yard, visitId: visit.id, sessionId: session.json().id };
+  await tuner.ask('PUT', `/tuning-sessions/${back.sessionId}/readiness-check`, {
+    payload: passingReadiness,
+    headers: { 'if-match': '"1"' },
+  });
+  return back;
+}
+
 /** Records one pull at a duty with the peak that the car makes there. */
 export async function pullAt(
   tuner: TestPerson,
@@ -129,7 +152,8 @@ export async function proveTestPreset(tuner: TestPerson, yard: TestYard): Promis
   throw new Error('the advice did not accept within 30 pulls');
 }
 
-async function storeDuty(tuner: TestPerson, presetId: string, dutyPct: number): Promise<void> {
+/** Stores a duty in the preset, as a person does who accepted it. */
+export async function storeDuty(tuner: TestPerson, presetId: string, dutyPct: number): Promise<void> {
   const preset: Preset = (await tuner.ask('GET', `/presets/${presetId}`)).json();
   const answer = await tuner.ask('PATCH', `/presets/${presetId}`, {
     payload: { dutyPct, reason: 'accepted by the advice' },

@@ -46,7 +46,10 @@ describe('shiftByConditions', () => {
   });
   test('leaves out an effect that is known, since it is corrected for', () => {
     const varied = [0, 10, 20, 30].flatMap((intakeC) =>
-      [0.5, -0.5, 0.2].map((off) => ({ peakKpa: 140 + off - 0.3 * intakeC, conditions: { ...usual, intakeC } })),
+      [0.5, -0.5, 0.2].map((off) => ({
+        peakKpa: 140 + off - 0.3 * intakeC,
+        conditions: { ...usual, intakeC },
+      })),
     );
     expect(shiftByConditions(fitConditions(varied), [usual], [{ ...usual, intakeC: 0 }]).uncorrected).toEqual(
       [],
