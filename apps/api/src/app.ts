@@ -34,6 +34,7 @@ import { outlookRoutes } from './outlook/outlook-routes.js';
 import { presetsRoutes } from './presets/presets-routes.js';
 import { pullsRoutes } from './pulls/pulls-routes.js';
 import { reportsRoutes } from './reports/reports-routes.js';
+import { searchRoutes } from './search/search-routes.js';
 import { signOffRoutes } from './sign-off/sign-off-routes.js';
 import { tuningSessionsRoutes } from './tuning-sessions/tuning-sessions-routes.js';
 import { recordsRoutes } from './records/records-routes.js';
@@ -120,5 +121,6 @@ async function registerNouns(app: FastifyInstance, options: AppOptions): Promise
   await app.register(paperRoutes, { prefix });
   await app.register(reportPageRoutes);
   await app.register(boardRoutes, { prefix });
+  await app.register(searchRoutes, { prefix });
   await app.register(recordsRoutes, { prefix });
 }

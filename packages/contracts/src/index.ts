@@ -24,5 +24,6 @@ export * from './outlook/outlook.js';
 export * from './sign-off/sign-off.js';
 export * from './reports/reports.js';
 export * from './board/board.js';
+export * from './search/search.js';
 export * from './records/records.js';
 export * from './cautions.js';

@@ -1,6 +1,7 @@
 'use client';
 
-import { useEffect, useId, useRef, type ReactNode } from 'react';
+import { useId, type ReactNode } from 'react';
+import { useModal } from './use-modal';
 import styles from './dialog.module.css';
 
 interface DialogProps {
@@ -12,14 +13,8 @@ interface DialogProps {
 
 /** A sheet over the screen; the browser keeps the focus inside, Escape and the cross close it. */
 export function Dialog({ title, onClose, wide = false, children }: DialogProps) {
-  const place = useRef<HTMLDialogElement>(null);
+  const place = useModal();
   const titleId = useId();
-  useEffect(() => {
-    const dialog = place.current;
-    if (dialog === null || dialog.open) return undefined;
-    dialog.showModal();
-    return () => dialog.close();
-  }, []);
   return (
     <dialog
       ref={place}

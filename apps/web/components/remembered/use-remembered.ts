@@ -9,7 +9,7 @@ export function useRemembered<T extends string>(
   first: T,
 ): [T, (value: T) => void] {
   const [value, setValue] = useState<T>(() => {
-    const held = readHeld(`pullbook-${name}`);
+    const held = readRemembered(name);
     return allowed.find((one) => one === held) ?? first;
   });
   return [
@@ -20,6 +20,9 @@ export function useRemembered<T extends string>(
     },
   ];
 }
+
+/** What this device remembers of a choice, or null: for code that runs outside the screens. */
+export const readRemembered = (name: string): string | null => readHeld(`pullbook-${name}`);
 
 function readHeld(name: string): string | null {
   try {

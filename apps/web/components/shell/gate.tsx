@@ -4,6 +4,7 @@ import { usePathname, useRouter } from 'next/navigation';
 import { useEffect, type ReactNode } from 'react';
 import { ProblemError } from '../../client/problem-error';
 import { useMe } from '../../queries/people/use-me';
+import { FindPlace } from '../find/find-place';
 import { Skeleton } from '../marks/marks';
 import { ProblemNote } from '../marks/problem-note';
 import { Live } from './live';
@@ -18,7 +19,13 @@ export function Gate({ children }: Readonly<{ children: ReactNode }>) {
   useEffect(() => {
     if (isStranger) router.replace(`/sign-in?next=${encodeURIComponent(pathname)}`);
   }, [isStranger, pathname, router]);
-  if (me.data !== undefined && !isStranger) return <Live>{children}</Live>;
+  if (me.data !== undefined && !isStranger) {
+    return (
+      <Live>
+        <FindPlace>{children}</FindPlace>
+      </Live>
+    );
+  }
   return (
     <main className={styles.content}>
       {me.error !== null && !isStranger ? (

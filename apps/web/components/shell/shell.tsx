@@ -4,31 +4,18 @@ import Link from 'next/link';
 import { usePathname } from 'next/navigation';
 import type { ReactNode } from 'react';
 import { useSignedInMe } from '../../queries/people/use-me';
+import { FindButton } from '../find/find-button';
 import { Menu } from '../menu/menu';
 import { LineState } from './line-state';
 import { PersonMenu } from './person-menu';
+import { placesOf } from './places';
 import styles from './shell.module.css';
-
-const places = [
-  { href: '/board', name: 'Board' },
-  { href: '/customers', name: 'Customers' },
-  { href: '/cars', name: 'Cars' },
-  { href: '/logs', name: 'Logs' },
-  { href: '/controllers', name: 'Controllers' },
-  { href: '/workshop', name: 'Workshop' },
-] as const;
-
-/** Logs are the tuners' work, the workshop's rules the owner's. */
-function isFor(href: string, role: string): boolean {
-  if (href === '/logs') return role !== 'desk';
-  return href !== '/workshop' || role === 'owner';
-}
 
 /** The frame of every screen but the visit: where one is, where else one can go, and who one is. */
 export function Shell({ children }: Readonly<{ children: ReactNode }>) {
   const me = useSignedInMe();
   const pathname = usePathname();
-  const seen = places.filter(({ href }) => isFor(href, me.member.role));
+  const seen = placesOf(me.member.role);
   const current = (href: string) => (pathname.startsWith(href) ? ('page' as const) : undefined);
   return (
     <>
@@ -67,6 +54,7 @@ export function Shell({ children }: Readonly<{ children: ReactNode }>) {
         <span className="grow" />
         {me.demo ? <span className={styles.demo}>practice workshop</span> : null}
         <LineState />
+        <FindButton />
         <PersonMenu />
       </header>
       <main id="content" className={styles.content} tabIndex={-1}>

@@ -5,6 +5,7 @@ import { usePathname } from 'next/navigation';
 import { useSignedInMe } from '../../queries/people/use-me';
 import { useTuningSessions } from '../../queries/tuning-sessions/use-tuning-sessions';
 import { useVisit } from '../../queries/visits/use-visits';
+import { FindButton } from '../find/find-button';
 import { Plate, Tag } from '../marks/marks';
 import { LineState } from '../shell/line-state';
 import { PersonMenu } from '../shell/person-menu';
@@ -61,6 +62,7 @@ export function VisitBar({ visitId }: Readonly<{ visitId: string }>) {
           </Tag>
         </span>
       )}
+      <FindButton short />
       <PersonMenu
         top={() => (
           <a href={`/api/v1/visits/${visitId}/job-sheet.pdf`} target="_blank" rel="noreferrer">

@@ -1,7 +1,7 @@
 'use client';
 
 import type { BoardCard } from '@pullbook/contracts';
-import { useId, type RefObject } from 'react';
+import { useId } from 'react';
 import type { CardFilter } from './filter-cards';
 import styles from './board.module.css';
 
@@ -9,7 +9,6 @@ interface BoardControlsProps {
   readonly cards: readonly BoardCard[];
   readonly filter: CardFilter;
   readonly onFilter: (filter: CardFilter) => void;
-  readonly findRef: RefObject<HTMLInputElement | null>;
   readonly withCollected: boolean;
   readonly onWithCollected: (show: boolean) => void;
   readonly view: 'lanes' | 'table';
@@ -18,20 +17,19 @@ interface BoardControlsProps {
 
 /** Finding, filtering, and choosing lanes or table. */
 export function BoardControls(props: BoardControlsProps) {
-  const { cards, filter, onFilter, findRef, withCollected, onWithCollected, view, onView } = props;
+  const { cards, filter, onFilter, withCollected, onWithCollected, view, onView } = props;
   const id = useId();
   const tuners = [...new Set(cards.map((card) => card.tunerName).filter((name) => name !== null))].sort();
   return (
     <div className={styles.controls} role="search">
       <label className="unseen" htmlFor={`${id}-find`}>
-        Find on the board
+        Show on the board only
       </label>
       <input
         id={`${id}-find`}
-        ref={findRef}
         type="search"
         className={styles.find}
-        placeholder="Find plate, customer or preset   /"
+        placeholder="Plate, customer or preset"
         value={filter.text}
         onChange={(event) => onFilter({ ...filter, text: event.target.value })}
       />

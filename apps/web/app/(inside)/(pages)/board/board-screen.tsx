@@ -1,7 +1,7 @@
 'use client';
 
 import type { Board, BoardCard, Stage } from '@pullbook/contracts';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { ButtonLink } from '../../../../components/button/button';
 import { Empty, Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
@@ -25,8 +25,6 @@ export function BoardScreen() {
   const [view, setView] = useRemembered('board-view', views, 'lanes');
   const board = useBoard(withCollected);
   const move = useMoveVisit();
-  const find = useRef<HTMLInputElement>(null);
-  useSlashFinds(find);
   const all = board.data?.cards;
   const cards = useMemo(() => filterCards(all ?? [], filter), [all, filter]);
   const moveCard = (card: BoardCard, to: Stage) =>
@@ -45,7 +43,6 @@ export function BoardScreen() {
         cards={all ?? []}
         filter={filter}
         onFilter={setFilter}
-        findRef={find}
         withCollected={withCollected}
         onWithCollected={setWithCollected}
         view={view}
@@ -73,20 +70,6 @@ export function BoardScreen() {
       ) : null}
     </>
   );
-}
-
-/** The slash key goes to the search field, unless somebody is typing. */
-function useSlashFinds(find: React.RefObject<HTMLInputElement | null>): void {
-  useEffect(() => {
-    const listen = (event: KeyboardEvent) => {
-      const isTyping = event.target instanceof Element && event.target.matches('input, textarea, select');
-      if (event.key !== '/' || isTyping || event.ctrlKey || event.metaKey) return;
-      event.preventDefault();
-      find.current?.focus();
-    };
-    document.addEventListener('keydown', listen);
-    return () => document.removeEventListener('keydown', listen);
-  }, [find]);
 }
 
 function sayCount(board: Board): string {

@@ -1,0 +1,74 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { launchChromium } from './chromium.js';
+import { findCard } from './find-card.js';
+import { startProduct, type Product } from './product.js';
+import { signIn } from './sign-in.js';
+
+let product: Product;
+let browser: Browser;
+
+beforeAll(async () => {
+  product = await startProduct('demo');
+  browser = await launchChromium();
+});
+afterAll(async () => {
+  await browser?.close();
+  await product?.stop();
+});
+
+const field = (page: Page) => page.getByRole('combobox', { name: /^Plate, name/ });
+
+test('a car’s visit is opened from another visit by keys alone, plate typed without its blanks', async () => {
+  const { context, page } = await signIn(browser, product.origin, 'tuner@pullbook.example');
+  const wanted = await findCard(page, /^next pull/i);
+  const elsewhere = await findCard(page, /stop/i);
+  await page.goto(`/visits/${elsewhere.visitId}`);
+  await page.getByRole('button', { name: 'Find', exact: true }).waitFor();
+  await page.keyboard.press('Control+k');
+  await field(page).waitFor();
+  await page.keyboard.type(wanted.plate.replaceAll(/[\s-]/g, '').toLowerCase());
+  const line = page.getByRole('option').filter({ hasText: wanted.plate }).first();
+  await line.waitFor();
+  expect(await line.getAttribute('aria-selected')).toBe('true');
+  expect(await field(page).getAttribute('aria-activedescendant')).toBe(await line.getAttribute('id'));
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => [id, nodes.map((node) => node.html)])).toEqual([]);
+  await page.keyboard.press('Enter');
+  await page.waitForURL(`**/visits/${wanted.visitId}`);
+  expect(await page.getByRole('dialog').count()).toBe(0);
+  await context.close();
+});
+
+test('the slash key opens the finder, arrows choose a page, Escape gives the focus back', async () => {
+  const { context, page } = await signIn(browser, product.origin, 'desk@pullbook.example');
+  const opener = page.getByRole('button', { name: 'Find', exact: true });
+  await opener.focus();
+  await page.keyboard.press('/');
+  await field(page).waitFor();
+  expect(await page.getByRole('option', { name: /Workshop/ }).count()).toBe(0);
+  await page.keyboard.press('Escape');
+  await field(page).waitFor({ state: 'detached' });
+  expect(await opener.evaluate((button) => button === document.activeElement)).toBe(true);
+  await page.keyboard.press('/');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/customers');
+  await context.close();
+});
+
+test('the slash key can be switched off for this device, and types itself into fields', async () => {
+  const { context, page } = await signIn(browser, product.origin, 'desk@pullbook.example');
+  await page.getByRole('searchbox').first().focus();
+  await page.keyboard.press('/');
+  expect(await page.getByRole('searchbox').first().inputValue()).toBe('/');
+  await page.getByRole('button', { name: 'Find', exact: true }).click();
+  await page.getByRole('checkbox').uncheck();
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'Find', exact: true }).focus();
+  await page.keyboard.press('/');
+  await page.waitForTimeout(300);
+  expect(await field(page).count()).toBe(0);
+  await context.close();
+});
