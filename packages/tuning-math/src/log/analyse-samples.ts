@@ -6,10 +6,10 @@ import type { LogSamples } from './log-samples.js';
 import { completeSettings } from './complete-settings.js';
 import type { PullSettings } from './pull-settings.js';
 import { findPulls } from './pulls/find-pulls.js';
-import { measurePull } from './pulls/measure-pull.js';
+import { measurePulls } from './pulls/measure-pulls.js';
 
 /** Changes with every change of a formula or threshold in this folder; recorded with each result. */
-export const LOG_CODE_VERSION = 'log-3';
+export const LOG_CODE_VERSION = 'log-4';
 
 /**
  * Finds, measures and judges the pulls of a log that has been read. The same samples, options and
@@ -22,10 +22,7 @@ export const LOG_CODE_VERSION = 'log-3';
  */
 export function analyseSamples(samples: LogSamples, options: LogOptions = {}): LogAnalysis {
   const settings = settingsOf(options);
-  const pulls = findPulls(samples, settings).flatMap((span) => {
-    const pull = measurePull(samples, span, options, settings);
-    return pull === null ? [] : [pull];
-  });
+  const pulls = measurePulls(samples, findPulls(samples, settings), options, settings);
   const { timeS } = samples;
   return {
     channels: samples.channels,

@@ -1,12 +1,13 @@
 import { normalCdf } from '../../numerics/index.js';
-import { partOf } from '../filter/series.js';
+import { partOf, type Series } from '../filter/series.js';
 import { resolutionOf } from './measure-peak.js';
 import { lineThrough } from './measure-settled.js';
 import type { PullData } from './pull-data.js';
 
 const LEAST_RUN_S = 0.12;
 const LEAST_SAMPLES = 4;
-const SAME_KPA = 0.05;
+/** Readings this close are the same one, kPa. */
+export const SAME_KPA = 0.05;
 const LEAST_UNBROKEN_SHARE = 0.45;
 const STEEP_SHARE = 0.015;
 const APPROACH_S = 0.12;
@@ -39,10 +40,21 @@ export function findFlatTop(data: PullData, fullScaleKpa: number | null): FlatTo
   if (durationS < LEAST_RUN_S || sampleCount < LEAST_SAMPLES) return null;
   const isUnbroken = sampleCount >= LEAST_UNBROKEN_SHARE * at.length;
   const isClipped =
-    noiseIsGone(data, sampleCount) ||
-    (isUnbroken && staysForLong(data, durationS, sampleCount)) ||
+    lostItsNoise(data, { durationS, sampleCount, isUnbroken }) ||
     (isUnbroken && arrivesSteeply(data, run.first));
   return isClipped ? { levelKpa: highest, durationS } : null;
+}
+
+interface TopRun {
+  readonly durationS: number;
+  readonly sampleCount: number;
+  readonly isUnbroken: boolean;
+}
+
+/** Whether a trace that shows noise shows none at its top, for longer than chance would have it. */
+function lostItsNoise(data: PullData, { durationS, sampleCount, isUnbroken }: TopRun): boolean {
+  if (!goesUpAndDown(data.lead.raw.values)) return false;
+  return noiseIsGone(data, sampleCount) || (isUnbroken && staysForLong(data, durationS, sampleCount));
 }
 
 function longestRun(indexes: readonly number[]): { first: number; last: number } {
@@ -64,7 +76,30 @@ function arrivesSteeply({ lead }: PullData, first: number): boolean {
   if (approach.values.length < 2) return false;
   const line = lineThrough(approach);
   const wouldGainKpa = line(firstS + lookS) - line(firstS);
-  return wouldGainKpa > Math.max(3 * lead.noiseKpa, STEEP_SHARE * topKpa, 2 * resolutionOf(lead.raw.values));
+  const stepKpa = resolutionOf(lead.raw.values);
+  const leastGainKpa = Math.max(3 * lead.noiseKpa, STEEP_SHARE * topKpa, 2 * stepKpa);
+  if (wouldGainKpa <= leastGainKpa) return false;
+  const belowTop = { timeS: approach.timeS.subarray(0, -1), values: approach.values.subarray(0, -1) };
+  return !slowsDown(belowTop, Math.max(3 * lead.noiseKpa, 2 * stepKpa));
+}
+
+const LEAST_HALF = 2;
+const SLOWED_SHARE = 0.6;
+
+/**
+ * Whether the rise to the top gains clearly less in its later half than in its earlier one: boost that comes to rest
+ * by itself. The sample at the top is left out, since a full scale may cut its step anywhere.
+ */
+function slowsDown({ timeS, values }: Series, doubtKpa: number): boolean {
+  const middle = Math.floor(values.length / 2);
+  if (middle < LEAST_HALF) return false;
+  const gainOf = (from: number, end: number): number => {
+    const line = lineThrough({ timeS: timeS.subarray(from, end), values: values.subarray(from, end) });
+    return line(1) - line(0);
+  };
+  const [early, late] = [gainOf(0, middle), gainOf(middle, values.length)];
+  const halfS = ((timeS.at(-1) as number) - (timeS[0] as number)) / 2;
+  return late < SLOWED_SHARE * early && (early - late) * halfS > doubtKpa;
 }
 
 const LONG_S = 3;
@@ -78,6 +113,24 @@ function staysForLong({ lead }: PullData, durationS: number, sampleCount: number
   const topKpa = lead.raw.values.reduce((most, value) => Math.max(most, value), 0);
   const isNoisy = lead.noiseKpa > Math.max(LEAST_NOISE_KPA, NOISE_STEP_SHARE * stepKpa);
   return durationS >= LONG_S && sampleCount >= LONG_SAMPLES && stepKpa <= FINE_STEP_SHARE * topKpa && isNoisy;
+}
+
+const LEAST_REVERSALS = 4;
+
+/**
+ * Whether neighbouring samples go up and down. What the filter takes away is no proof of noise by itself: of a clean
+ * trace in coarse steps it takes away the corners of the steps.
+ */
+function goesUpAndDown(values: Float64Array): boolean {
+  let reversals = 0;
+  let last = 0;
+  for (let index = 1; index < values.length; index += 1) {
+    const move = Math.sign((values[index] as number) - (values[index - 1] as number));
+    if (move === 0) continue;
+    if (move === -last) reversals += 1;
+    last = move;
+  }
+  return reversals >= LEAST_REVERSALS;
 }
 
 const FALSE_ALARM_CHANCE = 0.001;
