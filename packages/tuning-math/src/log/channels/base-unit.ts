@@ -1,8 +1,8 @@
-import { PRESSURE_UNITS } from '../../units/index.js';
-import { QUANTITY_UNITS, TEMPERATURE_UNITS } from '../../units/index.js';
+import { PRESSURE_UNITS, QUANTITY_UNITS, TEMPERATURE_UNITS } from '../../units/index.js';
 
-/** base = value * scale + offset. */
+/** How a printed unit becomes the base unit of its dimension: base = value * scale + offset. */
 export interface BaseConversion {
+  readonly base: string;
   readonly scale: number;
   readonly offset: number;
 }
@@ -10,35 +10,36 @@ export interface BaseConversion {
 const STANDARD_GRAVITY = 9.80665;
 const STOICHIOMETRIC_PETROL = 14.7;
 
-const OTHER: Readonly<Record<string, number>> = {
-  rpm: 1,
-  krpm: 1000,
-  rps: 60,
-  radPerS: 30 / Math.PI,
-  pct: 1,
-  fraction: 100,
-  lambda: 1,
-  afr: 1 / STOICHIOMETRIC_PETROL,
-  mPerS2: 1,
-  g: STANDARD_GRAVITY,
-  mV: 0.001,
+const OTHER: Readonly<Record<string, readonly [base: string, scale: number]>> = {
+  rpm: ['rpm', 1],
+  krpm: ['rpm', 1000],
+  rps: ['rpm', 60],
+  radPerS: ['rpm', 30 / Math.PI],
+  pct: ['pct', 1],
+  fraction: ['pct', 100],
+  lambda: ['lambda', 1],
+  afr: ['lambda', 1 / STOICHIOMETRIC_PETROL],
+  mPerS2: ['mPerS2', 1],
+  g: ['mPerS2', STANDARD_GRAVITY],
+  mV: ['V', 0.001],
 };
 
 /**
- * How a printed unit becomes the base unit of its dimension: kPa, r/min, km/h, %, °C, lambda, m/s², m.
- * Units without a base (V, deg, count) stay as they are.
+ * How a printed unit becomes the base unit of its dimension: kPa, r/min, km/h, %, °C, lambda, m/s², m, V.
+ * Units without another of their dimension (deg, count) stay as they are.
  * Source: exact factors of PRESSURE_UNITS, QUANTITY_UNITS, TEMPERATURE_UNITS; 14.7 for petrol air-fuel
  * ratio is common practice, no source.
  */
 export function baseConversion(unit: string): BaseConversion {
-  if (isKey(PRESSURE_UNITS, unit)) return { scale: PRESSURE_UNITS[unit].kpaPerUnit, offset: 0 };
-  if (isKey(QUANTITY_UNITS.speed, unit)) return { scale: QUANTITY_UNITS.speed[unit], offset: 0 };
+  if (isKey(PRESSURE_UNITS, unit)) return { base: 'kPa', scale: PRESSURE_UNITS[unit].kpaPerUnit, offset: 0 };
+  if (isKey(QUANTITY_UNITS.speed, unit)) return { base: 'kmh', scale: QUANTITY_UNITS.speed[unit], offset: 0 };
   if (isKey(TEMPERATURE_UNITS, unit)) {
     const { kelvinPerDegree, atIcePoint } = TEMPERATURE_UNITS[unit];
-    return { scale: kelvinPerDegree, offset: -atIcePoint * kelvinPerDegree };
+    return { base: 'C', scale: kelvinPerDegree, offset: -atIcePoint * kelvinPerDegree };
   }
-  if (isKey(QUANTITY_UNITS.length, unit)) return { scale: QUANTITY_UNITS.length[unit], offset: 0 };
-  return { scale: OTHER[unit] ?? 1, offset: 0 };
+  if (isKey(QUANTITY_UNITS.length, unit)) return { base: 'm', scale: QUANTITY_UNITS.length[unit], offset: 0 };
+  const [base, scale] = OTHER[unit] ?? [unit, 1];
+  return { base, scale, offset: 0 };
 }
 
 function isKey<T extends object>(table: T, key: string): key is keyof T & string {

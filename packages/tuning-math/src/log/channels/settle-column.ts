@@ -64,7 +64,10 @@ function emptyNotice(claim: ColumnClaim, facts: ColumnFacts): LogNotice[] {
 }
 
 /** Facts of the converted column; every conversion keeps the order, so none is counted anew. */
-function convertFacts(facts: ColumnFacts, { scale, offset }: BaseConversion): ColumnFacts {
+function convertFacts(
+  facts: ColumnFacts,
+  { scale, offset }: Pick<BaseConversion, 'scale' | 'offset'>,
+): ColumnFacts {
   return {
     sampleCount: facts.sampleCount,
     lowest: facts.lowest * scale + offset,
@@ -75,7 +78,10 @@ function convertFacts(facts: ColumnFacts, { scale, offset }: BaseConversion): Co
   };
 }
 
-function convertInPlace(values: Float32Array, { scale, offset }: BaseConversion): void {
+function convertInPlace(
+  values: Float32Array,
+  { scale, offset }: Pick<BaseConversion, 'scale' | 'offset'>,
+): void {
   if (scale === 1 && offset === 0) return;
   for (let row = 0; row < values.length; row += 1) values[row] = (values[row] as number) * scale + offset;
 }
