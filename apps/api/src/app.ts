@@ -12,6 +12,7 @@ import { carsRoutes } from './cars/cars-routes.js';
 import { channelRecipesRoutes } from './channel-recipes/channel-recipes-routes.js';
 import { controllersRoutes } from './controllers/controllers-routes.js';
 import { customersRoutes } from './customers/customers-routes.js';
+import { engineRoutes } from './engine/engine-routes.js';
 import { reportPageRoutes } from './paper/page/report-page-routes.js';
 import { paperRoutes } from './paper/paper-routes.js';
 import { logSettingsRoutes } from './log-settings/log-settings-routes.js';
@@ -103,6 +104,7 @@ async function registerNouns(app: FastifyInstance, options: AppOptions): Promise
   await app.register(peopleRoutes, { prefix, firstOwnerCode: options.firstOwnerCode ?? null });
   await app.register(customersRoutes, { prefix });
   await app.register(carsRoutes, { prefix });
+  await app.register(engineRoutes, { prefix });
   await app.register(controllersRoutes, { prefix });
   await app.register(visitsRoutes, { prefix });
   await app.register(presetsRoutes, { prefix });

@@ -23,7 +23,7 @@ export function changeCar(
 ): Promise<Car> {
   return actor.db.$transaction(async (tx) => {
     const before = await getCar(tx, id);
-    const given = withoutGaps(change);
+    const given = givenOf(before, change);
     checkCarFields(actor, given);
     await checkCarParts(tx, given);
     const { count } = await tx.car.updateMany({
@@ -40,4 +40,11 @@ export function changeCar(
     });
     return getCar(tx, id);
   });
+}
+
+/** What is to be written: a change of the mechanics that says nothing of air and fuel leaves them as they are. */
+function givenOf(before: Car, { mechanics, ...change }: z.infer<typeof CarChange>): Partial<Omit<Car, 'id'>> {
+  if (mechanics === undefined) return withoutGaps(change);
+  const { airAndFuel = before.mechanics.airAndFuel } = mechanics;
+  return { ...withoutGaps(change), mechanics: { ...mechanics, airAndFuel } };
 }

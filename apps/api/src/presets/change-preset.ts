@@ -1,5 +1,6 @@
 import type { Preset, PresetChange } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
+import { ceilingOfCar } from '../engine/ceiling-of-car.js';
 import type { Actor } from '../plumbing/actor.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { changedMeanwhile } from '../plumbing/etags.js';
@@ -33,7 +34,7 @@ export async function changePreset(
     checkMaySet(actor.role, fields);
     await checkChangeable(tx, record, fields);
     if (fields.includes('slot')) await checkSlotFree(tx, record, values.slot);
-    checkPresetValues(values, record.car.controller, record.car.limits);
+    checkPresetValues(values, record.car.controller, ceilingOfCar(record.car));
     await claimRevision(tx, record, expectedRevision, values.slot);
     await writeRevision(tx, actor, record, { values, fields, reason });
   });

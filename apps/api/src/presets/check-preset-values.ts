@@ -1,7 +1,7 @@
-import type { CarLimits, SettingRange } from '@pullbook/contracts';
+import type { SettingRange } from '@pullbook/contracts';
+import { sayLimit, type CarCeiling } from '../engine/ceiling-of-car.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { checkSetting } from './check-setting.js';
-import { lowestCarLimit } from './lowest-car-limit.js';
 import type { PresetValues } from './preset-values.js';
 
 /** What the car's controller can hold and do; null where no controller has been described. */
@@ -14,8 +14,8 @@ export interface ControllerAbilities {
 }
 
 /**
- * Refuses settings that the car or its controller could not stand: ceiling not above target or above the car's lowest
- * known limit, a slot that the controller does not have, a setting outside its range or between its steps, a timed
+ * Refuses settings that the car or its controller could not stand: ceiling not above target or above what the
+ * car's limits allow, a slot that the controller does not have, a setting outside its range or between its steps, a timed
  * override that the controller does not know or that has no seconds.
  *
  * @throws DomainError naming the field and what would have been right
@@ -23,9 +23,9 @@ export interface ControllerAbilities {
 export function checkPresetValues(
   values: PresetValues,
   controller: ControllerAbilities | null,
-  limits: CarLimits,
+  allowed: CarCeiling | null,
 ): void {
-  checkGoal(values, limits);
+  checkGoal(values, allowed);
   checkKind(values, controller);
   checkSlot(values, controller);
   checkSettings(values, controller);
@@ -35,7 +35,7 @@ function refuse(field: string, message: string): never {
   throw new DomainError('invalid-request', message, { errors: [{ field, message }] });
 }
 
-function checkGoal({ targetKpa, toleranceKpa, ceilingKpa }: PresetValues, limits: CarLimits): void {
+function checkGoal({ targetKpa, toleranceKpa, ceilingKpa }: PresetValues, allowed: CarCeiling | null): void {
   if (targetKpa !== null && toleranceKpa >= targetKpa) {
     refuse(
       'toleranceKpa',
@@ -49,9 +49,8 @@ function checkGoal({ targetKpa, toleranceKpa, ceilingKpa }: PresetValues, limits
       errors: [{ field: 'ceilingKpa', message }],
     });
   }
-  const lowest = lowestCarLimit(limits);
-  if (lowest === null || ceilingKpa <= lowest.limitKpa) return;
-  const message = `the ceiling (${ceilingKpa} kPa) stands above the car's lowest known limit: its ${lowest.name}, ${lowest.limitKpa} kPa`;
+  if (allowed === null || ceilingKpa <= allowed.ceilingKpa) return;
+  const message = `the ceiling (${ceilingKpa} kPa) stands above the car's lowest known limit: its ${sayLimit(allowed.binds)}`;
   throw new DomainError('ceiling-above-car-limit', message, { errors: [{ field: 'ceilingKpa', message }] });
 }
 

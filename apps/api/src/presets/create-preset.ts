@@ -1,5 +1,6 @@
 import { PresetNew, type Preset } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
+import { ceilingOfCar } from '../engine/ceiling-of-car.js';
 import type { Actor } from '../plumbing/actor.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { recordEvent } from '../plumbing/record-event.js';
@@ -30,7 +31,7 @@ export async function addPreset(
   // Holds the car, so that two presets for one slot come one after the other; the order is the lock's on both databases.
   await tx.car.updateMany({ where: { id: carId }, data: { revision: { increment: 0 } } });
   const car = await loadPresetCar(tx, carId);
-  checkPresetValues(input, car.controller, car.limits);
+  checkPresetValues(input, car.controller, ceilingOfCar(car));
   const at = actor.now();
   await replaceInSlot(tx, actor, carId, input.slot);
   const preset = await tx.preset.create({ data: { carId, slot: input.slot, createdAt: at } });

@@ -3,6 +3,7 @@ import type { WorkshopTransaction } from '@pullbook/database';
 import { DomainError } from '../plumbing/domain-error.js';
 import type { pageArguments } from '../plumbing/paging.js';
 import type { AdvicePull } from '@pullbook/next-pull';
+import { storedMapOf, type StoredMap } from '../engine/stored-map.js';
 import { earlierSpreads, type EarlierSpread } from './earlier-spreads.js';
 import type { ControllerAbilities } from './check-preset-values.js';
 import type { PresetValues } from './preset-values.js';
@@ -11,6 +12,8 @@ import type { PresetValues } from './preset-values.js';
 export interface PresetCar {
   readonly id: string;
   readonly limits: CarLimits;
+  readonly mechanics: Mechanics;
+  readonly compressorMap: StoredMap | null;
   /** Peak with the solenoid idle as far as the spring tells it, kPa gauge. */
   readonly baseKpa: number | null;
   readonly controller: (ControllerAbilities & { readonly isClosedLoop: boolean }) | null;
@@ -109,6 +112,7 @@ interface CarRow {
   readonly id: string;
   readonly limits: unknown;
   readonly mechanics: unknown;
+  readonly compressorMap: unknown;
   readonly controller: {
     readonly presetSlots: number;
     readonly hasTimedOverride: boolean;
@@ -119,11 +123,14 @@ interface CarRow {
   } | null;
 }
 
-function presetCarOf({ id, limits, mechanics, controller }: CarRow): PresetCar {
+function presetCarOf({ id, limits, controller, ...row }: CarRow): PresetCar {
+  const mechanics = Mechanics.parse(row.mechanics);
   return {
     id,
     limits: CarLimits.parse(limits),
-    baseKpa: Mechanics.parse(mechanics).actuatorSpringKpa,
+    mechanics,
+    compressorMap: storedMapOf(row.compressorMap),
+    baseKpa: mechanics.actuatorSpringKpa,
     controller: controller && {
       presetSlots: controller.presetSlots,
       hasTimedOverride: controller.hasTimedOverride,

@@ -1,9 +1,9 @@
-import { noLimits } from '@pullbook/contracts';
+import { noLimits, noMechanics } from '@pullbook/contracts';
 import { describe, expect, it } from 'vitest';
+import { ceilingOfCar } from '../engine/ceiling-of-car.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { checkMaySet } from './check-may-set.js';
 import { checkPresetValues, type ControllerAbilities } from './check-preset-values.js';
-import { lowestCarLimit } from './lowest-car-limit.js';
 import type { PresetValues } from './preset-values.js';
 
 const controller: ControllerAbilities = {
@@ -27,13 +27,14 @@ const values: PresetValues = {
   correctionStrength: null,
 };
 const limits = { ...noLimits, sensorFullScaleKpa: 200, turboKpa: 165, engineKpa: 165 };
+const allowed = ceilingOfCar({ limits, mechanics: noMechanics, compressorMap: null });
 
 function refusal(
   change: Partial<PresetValues>,
   abilities: ControllerAbilities | null = controller,
 ): Pick<DomainError, 'code' | 'errors'> {
   try {
-    checkPresetValues({ ...values, ...change }, abilities, limits);
+    checkPresetValues({ ...values, ...change }, abilities, allowed);
   } catch (error) {
     if (error instanceof DomainError) return error;
     throw error;
@@ -41,22 +42,12 @@ function refusal(
   throw new Error('nothing was refused');
 }
 
-describe('lowestCarLimit', () => {
-  it('names the first of the lowest limits', () => {
-    expect(lowestCarLimit(limits)).toEqual({ name: "turbo's limit", limitKpa: 165 });
-  });
-
-  it('is null for a car of which no limit is known', () => {
-    expect(lowestCarLimit(noLimits)).toBeNull();
-  });
-});
-
 describe('checkPresetValues', () => {
   it('passes settings that the car and its controller can stand', () => {
-    expect(() => checkPresetValues(values, controller, limits)).not.toThrow();
-    expect(() => checkPresetValues({ ...values, ceilingKpa: 165 }, controller, limits)).not.toThrow();
+    expect(() => checkPresetValues(values, controller, allowed)).not.toThrow();
+    expect(() => checkPresetValues({ ...values, ceilingKpa: 165 }, controller, allowed)).not.toThrow();
     expect(() =>
-      checkPresetValues({ ...values, kind: 'timed-override', holdSeconds: 8, slot: 4 }, controller, limits),
+      checkPresetValues({ ...values, kind: 'timed-override', holdSeconds: 8, slot: 4 }, controller, allowed),
     ).not.toThrow();
   });
 
@@ -98,7 +89,7 @@ describe('checkPresetValues', () => {
   it('refuses a stored duty on a car without a controller, and nothing else', () => {
     expect(refusal({ gateHoldPct: null }, null).errors[0]?.field).toBe('dutyPct');
     expect(() =>
-      checkPresetValues({ ...values, dutyPct: null, gateHoldPct: null, slot: 9 }, null, limits),
+      checkPresetValues({ ...values, dutyPct: null, gateHoldPct: null, slot: 9 }, null, allowed),
     ).not.toThrow();
   });
 });

@@ -1,5 +1,5 @@
 import { readinessKeys, type CarLimits, type ReadinessKey } from '@pullbook/contracts';
-import { lowestCarLimit } from '../presets/lowest-car-limit.js';
+import { lowestCarLimit } from './lowest-car-limit.js';
 import { readinessQuestions } from './readiness-questions.js';
 
 /** What an over-boost cut must stand between. */

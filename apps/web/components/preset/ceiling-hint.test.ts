@@ -14,7 +14,16 @@ describe('findBindingLimit', () => {
   it('names the lowest limit that is known', () => {
     expect(findBindingLimit({ ...none, overBoostCutKpa: 160, turboKpa: 150, engineKpa: 180 })).toEqual({
       name: 'turbo',
+      statedKpa: 150,
       kpa: 150,
+    });
+  });
+
+  it('keeps below an over-boost cut, which then binds before a limit just above it', () => {
+    expect(findBindingLimit({ ...none, overBoostCutKpa: 160, turboKpa: 158 })).toEqual({
+      name: 'over-boost cut',
+      statedKpa: 160,
+      kpa: 155,
     });
   });
 
@@ -27,6 +36,11 @@ describe('sayCeilingHint', () => {
   it('says the binding limit in the person’s unit', () => {
     const units = unitsOf({ pressure: 'bar', temperature: 'C' });
     expect(sayCeilingHint({ ...none, actuatorKpa: 165 }, units)).toContain('actuator, 1.65');
+  });
+
+  it('says what is kept below the cut', () => {
+    const units = unitsOf({ pressure: 'kPa', temperature: 'C' });
+    expect(sayCeilingHint({ ...none, overBoostCutKpa: 160 }, units)).toMatch(/160.kPa; .* 155.kPa or less/u);
   });
 
   it('asks for limits where none is known', () => {

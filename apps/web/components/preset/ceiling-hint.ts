@@ -1,4 +1,5 @@
 import type { CarLimits } from '@pullbook/contracts';
+import { buildCeiling, ceilingMargins, type CeilingCause, type CeilingLimits } from '@pullbook/tuning-math';
 import type { PersonsUnits } from '../units/use-units';
 
 /** The limits of a car, as people say them. */
@@ -10,27 +11,42 @@ export const limitNames: Readonly<Record<keyof CarLimits, string>> = {
   engineKpa: 'engine',
 };
 
+const keyOf: Readonly<Partial<Record<CeilingCause, keyof CarLimits>>> = {
+  'over-boost-cut': 'overBoostCutKpa',
+  'sensor-full-scale': 'sensorFullScaleKpa',
+  actuator: 'actuatorKpa',
+  turbo: 'turboKpa',
+  engine: 'engineKpa',
+};
+
 export interface BindingLimit {
   readonly name: string;
+  /** As entered. */
+  readonly statedKpa: number;
+  /** After what is kept below over-boost cut and sensor. */
   readonly kpa: number;
 }
 
-/** The lowest limit that is known: the one that binds every ceiling; null where none is known. */
+/**
+ * The lowest limit on record after its margin; null where none is known. What follows from engine data stands on the
+ * engine page.
+ */
 export function findBindingLimit(limits: CarLimits): BindingLimit | null {
-  const known = (Object.keys(limitNames) as (keyof CarLimits)[]).flatMap((key) => {
-    const kpa = limits[key];
-    return kpa === null ? [] : [{ name: limitNames[key], kpa }];
-  });
-  return known.reduce<BindingLimit | null>(
-    (low, one) => (low === null || one.kpa < low.kpa ? one : low),
-    null,
-  );
+  const given: CeilingLimits = Object.fromEntries(Object.entries(limits).filter(([, kpa]) => kpa !== null));
+  if (Object.keys(given).length === 0) return null;
+  const { binds, ceilingKpa, limits: found } = buildCeiling(given, ceilingMargins(given));
+  const key = keyOf[binds];
+  const lowest = found[0];
+  if (key === undefined || lowest === undefined) return null;
+  return { name: limitNames[key], statedKpa: lowest.statedKpa, kpa: ceilingKpa };
 }
 
-/** Which of the car's limits binds, in one sentence. */
+/** How high a ceiling may stand and which of the car's limits says so, in one sentence. */
 export function sayCeilingHint(limits: CarLimits, units: PersonsUnits): string {
   const binding = findBindingLimit(limits);
   if (binding === null)
     return 'No limit of this car is on record yet: enter what you know on the car’s page.';
-  return `This car’s lowest limit: ${binding.name}, ${units.write(binding.kpa)}.`;
+  const stated = `${binding.name}, ${units.write(binding.statedKpa)}`;
+  if (binding.kpa === binding.statedKpa) return `This car’s lowest limit: ${stated}.`;
+  return `This car’s lowest limit: ${stated}; a ceiling stays below it, at ${units.write(binding.kpa)} or less.`;
 }

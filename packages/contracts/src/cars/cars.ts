@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { Id, Instant, LimitKpa, Line, Note, PageQuery, RecordRevision } from '../basics/basics.js';
+import { AirAndFuel, noAirAndFuel } from '../engine/air-and-fuel.js';
 
 export const Plate = z.string().trim().min(1).max(16);
 
@@ -35,9 +36,15 @@ export const Mechanics = z
     finalDriveRatio: z.number().positive().max(20).nullable(),
     tyreRollingCircumferenceM: z.number().positive().max(5).nullable(),
     revLimitRpm: z.number().int().positive().max(20000).nullable(),
+    airAndFuel: AirAndFuel.default(noAirAndFuel),
   })
   .meta({ id: 'Mechanics' });
 export type Mechanics = z.infer<typeof Mechanics>;
+
+/** Mechanics as a change brings them: air and fuel stay as they are where they are left out. */
+export const MechanicsChange = Mechanics.extend({ airAndFuel: AirAndFuel.optional() }).meta({
+  id: 'MechanicsChange',
+});
 
 export const noMechanics: Mechanics = {
   engineCode: null,
@@ -50,6 +57,7 @@ export const noMechanics: Mechanics = {
   finalDriveRatio: null,
   tyreRollingCircumferenceM: null,
   revLimitRpm: null,
+  airAndFuel: noAirAndFuel,
 };
 
 export const noLimits: CarLimits = {
@@ -110,7 +118,7 @@ export const CarChange = z
     vin: Vin.nullable(),
     buildCode: z.string().trim().max(80).nullable(),
     controllerId: Id.nullable(),
-    mechanics: Mechanics,
+    mechanics: MechanicsChange,
     limits: CarLimits,
     note: Note,
   })

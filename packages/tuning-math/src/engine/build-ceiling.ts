@@ -43,6 +43,10 @@ export const DEFAULT_CEILING_MARGINS: CeilingMargins = { overBoostCutKpa: 5, sen
 /** One limit, after its margin. */
 export interface CeilingLimit {
   readonly cause: CeilingCause;
+  /** As it was given. */
+  readonly statedKpa: number;
+  /** Kept below it, kPa. */
+  readonly marginKpa: number;
   readonly limitKpa: number;
   /** How far this limit lies above the one that binds, kPa; 0 for the one that does. */
   readonly headroomKpa: number;
@@ -93,7 +97,7 @@ export function buildCeiling(
     if (valueKpa === undefined) return [];
     const marginKpa = field === 'overBoostCutKpa' || field === 'sensorFullScaleKpa' ? margins[field] : 0;
     requireNumber('buildCeiling', field, valueKpa, { min: marginKpa, max: 1000, exclusive: true });
-    return [{ cause, limitKpa: valueKpa - marginKpa }];
+    return [{ cause, statedKpa: valueKpa, marginKpa, limitKpa: valueKpa - marginKpa }];
   }).sort((a, b) => a.limitKpa - b.limitKpa);
   const lowest = known[0];
   if (lowest === undefined) {

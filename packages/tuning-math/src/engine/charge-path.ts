@@ -42,6 +42,7 @@ export interface ChargePath {
 }
 
 const MAX_ITERATIONS = 50;
+const FULL_STEPS = 12;
 /** Far below what any map can be read to. */
 const EFFICIENCY_TOLERANCE = 1e-9;
 
@@ -64,7 +65,8 @@ export function chargePath(inputs: ChargePathInputs): ChargePath {
     if (converged || iterations === MAX_ITERATIONS) {
       return { pressureRatio, ...state, efficiencyRatio, location, converged, iterations };
     }
-    efficiencyRatio = 0.5 * (efficiencyRatio + next);
+    // Efficiency tells on flow but little, so the full step settles in a few rounds; where it swings, half steps do.
+    efficiencyRatio = iterations <= FULL_STEPS ? next : 0.5 * (efficiencyRatio + next);
   }
 }
 

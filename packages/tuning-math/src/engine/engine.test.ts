@@ -183,9 +183,9 @@ describe('buildCeiling', () => {
       ceilingKpa: 155,
       binds: 'over-boost-cut',
       limits: [
-        { cause: 'over-boost-cut', limitKpa: 155, headroomKpa: 0 },
-        { cause: 'engine', limitKpa: 158, headroomKpa: 3 },
-        { cause: 'turbo', limitKpa: 170, headroomKpa: 15 },
+        { cause: 'over-boost-cut', statedKpa: 160, marginKpa: 5, limitKpa: 155, headroomKpa: 0 },
+        { cause: 'engine', statedKpa: 158, marginKpa: 0, limitKpa: 158, headroomKpa: 3 },
+        { cause: 'turbo', statedKpa: 170, marginKpa: 0, limitKpa: 170, headroomKpa: 15 },
       ],
     });
   });

@@ -1,5 +1,6 @@
 export { airMassFlow, type EngineBreathing } from './air-mass-flow.js';
 export { boostAtInjectorLimit, type InjectorLimit } from './boost-at-injector-limit.js';
+export { boostAtInjectorDuty, type InjectorDutyLimit } from './boost-at-injector-duty.js';
 export { boostAtMapLimit, type MapLimit } from './boost-at-map-limit.js';
 export {
   buildCeiling,
@@ -10,6 +11,7 @@ export {
   type CeilingLimits,
   type CeilingMargins,
 } from './build-ceiling.js';
+export { ceilingMargins } from './ceiling-margins.js';
 export { chargeDensityRatio, type ChargeState } from './charge-density-ratio.js';
 export { chargePath, type ChargePath, type ChargePathInputs } from './charge-path.js';
 export { chargeTemperature, type ChargeCooler } from './charge-temperature.js';
@@ -32,4 +34,6 @@ export {
   type MapPoint,
 } from './locate-on-compressor-map.js';
 export { powerBand, type PowerBand, type PowerInputs, type Uncertain } from './power-band.js';
+export { findMapFaults } from './find-map-faults.js';
 export { readCompressorMap, type MapFileOptions } from './read-compressor-map.js';
+export { torqueAtPower } from './torque-at-power.js';

@@ -1,12 +1,9 @@
-import Papa from 'papaparse';
-import { MissingColumnError, NotANumberTextError, TooFewPointsError } from '../errors.js';
+import { TooFewPointsError } from '../errors.js';
 import { requireStrictlyIncreasing } from '../require-series.js';
-import { requireNumber } from '../require-number.js';
-import { convertQuantity } from '../units/convert-quantity.js';
-import { parseNumber } from '../units/parse-number.js';
 import type { QuantityUnit } from '../units/quantity-units.js';
 import type { CompressorMap, SpeedLine } from './compressor-map.js';
 import type { MapReference } from './corrected-flow.js';
+import { parseMapTable, readMapRow, type MapRow } from './map-table.js';
 
 /** How the figures of the file are to be read. */
 export interface MapFileOptions {
@@ -14,15 +11,7 @@ export interface MapFileOptions {
   readonly reference: MapReference;
 }
 
-const COLUMNS = { speed: 'speed', flow: 'flow', ratio: 'pressure ratio', efficiency: 'efficiency' } as const;
 const LEAST_POINTS_OF_A_LINE = 3;
-
-interface MapRow {
-  readonly shaftSpeedRpm: number;
-  readonly flowKgPerS: number;
-  readonly pressureRatio: number;
-  readonly efficiencyRatio: number | null;
-}
 
 /**
  * A compressor map from the points that a user typed or traced: one row a point, columns `speed` (corrected
@@ -38,19 +27,8 @@ interface MapRow {
  * Source: layout of our own; RFC 4180 for the file.
  */
 export function readCompressorMap(csv: string, options: MapFileOptions): CompressorMap {
-  const table = Papa.parse<Record<string, string>>(csv.trim(), {
-    header: true,
-    skipEmptyLines: 'greedy',
-    transformHeader: (header) => header.trim().toLowerCase().replaceAll('_', ' '),
-  });
-  const headers = table.meta.fields ?? [];
-  for (const column of [COLUMNS.speed, COLUMNS.flow, COLUMNS.ratio]) {
-    if (headers.includes(column)) continue;
-    const fault = { argument: 'csv', value: headers.join(', '), allowed: `to have a column '${column}'` };
-    throw new MissingColumnError('readCompressorMap', fault);
-  }
-  const hasEfficiency = headers.includes(COLUMNS.efficiency);
-  const rows = table.data.map((cells, index) => readRow(cells, index + 2, hasEfficiency, options));
+  const table = parseMapTable(csv);
+  const rows = table.rows.map((row) => readMapRow(row, table.hasEfficiency, options.flowUnit));
   const speeds = [...new Set(rows.map((row) => row.shaftSpeedRpm))].sort((a, b) => a - b);
   const lines = speeds.map((speed) => buildLine(speed, rows));
   if (lines.length < 2) {
@@ -67,39 +45,6 @@ export function readCompressorMap(csv: string, options: MapFileOptions): Compres
     requireStrictlyIncreasing('readCompressorMap', name, ratios);
   }
   return { reference: options.reference, lines };
-}
-
-function readRow(
-  cells: Readonly<Record<string, string>>,
-  rowNumber: number,
-  hasEfficiency: boolean,
-  { flowUnit }: MapFileOptions,
-): MapRow {
-  const number = (column: string, min: number, max: number): number => {
-    const where = `row ${rowNumber}, column '${column}'`;
-    return requireNumber('readCompressorMap', where, readCell(cells[column], where), { min, max });
-  };
-  const flow = number(COLUMNS.flow, 0, Infinity);
-  const efficiency = hasEfficiency ? number(COLUMNS.efficiency, 0.01, 100) : null;
-  return {
-    shaftSpeedRpm: number(COLUMNS.speed, 1, 500_000),
-    flowKgPerS: convertQuantity(flow, { quantity: 'massFlow', from: flowUnit, to: 'kgPerS' }),
-    pressureRatio: number(COLUMNS.ratio, 1, 10),
-    efficiencyRatio: efficiency === null ? null : efficiency > 1 ? efficiency / 100 : efficiency,
-  };
-}
-
-function readCell(text: string | undefined, where: string): number {
-  try {
-    return parseNumber(text ?? '');
-  } catch (cause) {
-    if (!(cause instanceof NotANumberTextError)) throw cause;
-    throw new NotANumberTextError('readCompressorMap', {
-      argument: where,
-      value: cause.value,
-      allowed: cause.allowed,
-    });
-  }
 }
 
 function buildLine(shaftSpeedRpm: number, rows: readonly MapRow[]): SpeedLine {

@@ -16,8 +16,9 @@ const limitNames: Readonly<Record<keyof CarLimits, string>> = {
 };
 
 /**
- * The lowest known limit of a car and which one it is; null where none is known. Of equal ones the first in the
- * order of the record binds.
+ * The lowest limit on record of a car as it was entered, and which one it is; null where none is known. What an
+ * over-boost cut may not stand above; a ceiling keeps its distance from cut and sensor: see `ceilingOfCar`. Of equal
+ * ones the first in the order of the record binds.
  *
  * @param limits kPa gauge, null where not known
  */
