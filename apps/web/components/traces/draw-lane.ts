@@ -12,6 +12,9 @@ import type { TraceLayout } from './lay-out';
 const ceilingLook: LineLook = { tone: 'ink', dash: [], width: 4 };
 const targetLook: LineLook = { tone: 'petrol', dash: [], width: 1.5 };
 
+/** Height that the name of the unit takes at the top of a lane, with half a figure below it, px. */
+const UNIT_ROOM = 20;
+
 type Point = readonly [x: number, y: number];
 type PlacedLane = TraceLayout['lanes'][number];
 
@@ -96,7 +99,8 @@ function drawScale(scene: Scene, { lane, top, bottom }: PlacedLane, span: LaneSp
     context.strokeStyle = value === 0 && lane.hasBoost ? theme['rule-strong'] : theme.rule;
     line(context, [layout.left, y], [layout.right, y]);
     context.fillStyle = theme['ink-soft'];
-    context.fillText(text, layout.left - 6, y);
+    // The top of the lane is the unit's.
+    if (y >= top + UNIT_ROOM) context.fillText(text, layout.left - 6, y);
   }
   context.strokeStyle = theme['rule-strong'];
   line(context, [layout.left, bottom], [layout.right, bottom]);

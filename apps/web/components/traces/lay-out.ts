@@ -47,7 +47,7 @@ export function layOut(lanes: readonly Lane[], width: number, roomPx: number): T
   return {
     width,
     height: top - GAP + AXIS,
-    left: isNarrow ? 40 : 56,
+    left: isNarrow ? 46 : 56,
     right: isNarrow ? width - 8 : width - 172,
     marks: { top: 0, bottom: MARKS },
     lanes: placed,

@@ -5,6 +5,7 @@ import { Mind, Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { VisitBar } from '../../../../components/visit/visit-bar';
 import { useTraceIndex } from '../../../../queries/traces/use-trace-index';
+import { TakeInButton } from './take-in-button';
 import { TraceDesk } from './trace-desk';
 import styles from './log.module.css';
 
@@ -36,14 +37,14 @@ export function LogScreen({ logId, asked }: LogScreenProps) {
     <>
       <VisitBar visitId={data.visitId} />
       <main className={styles.page}>
-        <Head index={data} />
+        <Head logId={logId} index={data} />
         <TraceDesk key={data.build} index={data} asked={placeOf(data, asked)} />
       </main>
     </>
   );
 }
 
-function Head({ index }: Readonly<{ index: TraceIndex }>) {
+function Head({ logId, index }: Readonly<{ logId: string; index: TraceIndex }>) {
   const { log, rowCount, sampleRateHz, warnings } = index;
   const rate = sampleRateHz === null ? 'no even rate' : `${formatCount(Math.round(sampleRateHz))} a second`;
   return (
@@ -52,6 +53,7 @@ function Head({ index }: Readonly<{ index: TraceIndex }>) {
       <p className="soft">
         {formatCount(rowCount)} samples of {index.channels.length} channels, {rate}
       </p>
+      <TakeInButton logId={logId} index={index} />
       {warnings.length === 0 ? null : (
         <details className={styles.warnings}>
           <summary>
