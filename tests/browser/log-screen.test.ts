@@ -183,6 +183,17 @@ describe('the log screen, with a long log', () => {
     }
   });
 
+  test('takes pulls of the log into the book, whenever it is opened', async () => {
+    await page.getByRole('button', { name: 'Take 5 pulls into the book' }).click();
+    const sheet = page.getByRole('dialog');
+    await sheet.getByLabel('Duty that was set, %').fill('30');
+    await sheet.getByRole('checkbox', { name: 'Pull at 440.0 s' }).uncheck();
+    await sheet.getByRole('button', { name: 'Take in 4 pulls' }).click();
+    await sheet.waitFor({ state: 'detached' });
+    await page.getByRole('link', { name: /^In the book: .*, pull \d+, duty 30 %$/ }).waitFor();
+    await page.getByRole('button', { name: 'Take the other 1 pull into the book' }).waitFor();
+  });
+
   test('has no accessibility fault, by day and by night, and fits a phone', async () => {
     expect(await violations()).toEqual([]);
     await page.emulateMedia({ colorScheme: 'dark' });

@@ -20,11 +20,11 @@ const REST_MS = 90;
 
 /** One log on the screen: what is looked at, its tiles, and the frames in which it is drawn. */
 export class TraceView {
-  readonly index: TraceIndex;
   readonly reader: TraceReader;
   readonly #store: TileStore;
   readonly #draws = new Set<Draw>();
   readonly #listeners = new Set<() => void>();
+  #index: TraceIndex;
   #state: TraceState;
   #sight: TraceSight;
   #frame = 0;
@@ -35,11 +35,21 @@ export class TraceView {
     load: (index: TraceIndex, address: TileAddress) => Promise<ArrayBuffer>,
     first: TraceState,
   ) {
-    this.index = index;
+    this.#index = index;
     this.#store = new TileStore((address) => load(index, address), this.refresh);
     this.reader = new TraceReader(index, this.#store);
     this.#state = first;
     this.#sight = { state: first, onsets: new Map(), isWaiting: true, hasFailed: false };
+  }
+
+  get index(): TraceIndex {
+    return this.#index;
+  }
+
+  /** Takes what the book knows of the same samples by now: which pulls are in it. */
+  takeIndex(index: TraceIndex): void {
+    this.#index = index;
+    this.refresh();
   }
 
   /** What is asked for by now, though the frame that shows it may still be to come. */

@@ -12,10 +12,8 @@ export function useTraceView(index: TraceIndex, asked: number | null): TraceView
     const isNarrow = window.innerWidth < NARROW_PX;
     return new TraceView(index, loadTile, firstState(index, asked, isNarrow));
   });
-  useEffect(() => {
-    view.refresh();
-    return () => view.stop();
-  }, [view]);
+  useEffect(() => () => view.stop(), [view]);
+  useEffect(() => view.takeIndex(index), [view, index]);
   return view;
 }
 
