@@ -10,6 +10,7 @@
  * - `pull`, `void`, `over`: a usable pull (filled circle), a void one (hollow), one past the ceiling (square)
  * - `next`: where the next pull's peak is expected (open bar)
  * - `curve-band`, `curve`: predicted response, its range and its median
+ * - `speed-line`, `surge`, `choke`: a compressor map; `goal-line`: the engine's line on it; `trail`: the way of a pull
  * - `leader`: from a mark that had to give way to the place where it belongs
  * - `...-text`: words and figures, named after what they belong to; `note-text` says what is still missing
  */
@@ -29,6 +30,11 @@ export type ShapeRole =
   | 'next'
   | 'curve-band'
   | 'curve'
+  | 'speed-line'
+  | 'surge'
+  | 'choke'
+  | 'goal-line'
+  | 'trail'
   | 'leader'
   | 'tick-text'
   | 'axis-text'
@@ -36,6 +42,7 @@ export type ShapeRole =
   | 'wall-text'
   | 'base-text'
   | 'next-text'
+  | 'goal-text'
   | 'pull-text'
   | 'void-text'
   | 'over-text'

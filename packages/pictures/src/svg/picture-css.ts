@@ -1,7 +1,7 @@
 /**
  * The look of pictures on screen, by class. Colours are the house's custom properties, so that day and night follow
  * the page: --ink, --ink-soft, --rule, --rule-strong, --sheet, --petrol, --on-petrol, --amber, --band, --hatch,
- * --wall.
+ * --wall, --edge.
  */
 export const pictureCss = `
 .picture{display:block;width:100%;height:auto;font-variant-numeric:tabular-nums;overflow:visible}
@@ -21,10 +21,15 @@ export const pictureCss = `
 .picture-over{fill:var(--amber);stroke:var(--amber);stroke-width:1.5}
 .picture-curve-band{fill:var(--petrol);opacity:.13}
 .picture-curve{fill:none;stroke:var(--petrol);stroke-width:2.5;stroke-linejoin:round}
+.picture-speed-line{fill:none;stroke:var(--edge);stroke-width:1.5;stroke-linejoin:round}
+.picture-surge{fill:none;stroke:var(--wall);stroke-width:4;stroke-linejoin:round}
+.picture-choke{fill:none;stroke:var(--edge);stroke-width:1.5;stroke-dasharray:2 4}
+.picture-goal-line{fill:none;stroke:var(--petrol);stroke-width:2;stroke-dasharray:9 4}
+.picture-trail{fill:none;stroke:var(--petrol);stroke-width:2;stroke-linejoin:round;opacity:.75}
 .picture-leader{stroke:var(--ink-soft)}
 .picture .picture-pull-text{fill:var(--on-petrol)}
 .picture .picture-over-text{fill:var(--sheet)}
-.picture .picture-void-text,.picture .picture-next-text{fill:var(--petrol)}
+.picture .picture-void-text,.picture .picture-next-text,.picture .picture-goal-text{fill:var(--petrol)}
 .picture .picture-tick-text,.picture .picture-axis-text,.picture .picture-base-text{fill:var(--ink-soft)}
 .picture .picture-note-text{fill:var(--amber)}
 `.trim();
