@@ -1,5 +1,6 @@
 import type { CarLimits } from '@pullbook/contracts';
 import type { DemoControllerKey } from './demo-controllers.js';
+import type { demoEngines } from './demo-engines.js';
 
 /** What a preset of the scenario is for; target and ceiling follow from the car. */
 export interface DemoPreset {
@@ -34,6 +35,8 @@ export interface DemoScene {
   readonly buildCode: string;
   readonly controller: DemoControllerKey;
   readonly limits: Partial<CarLimits>;
+  /** Left out: nobody has described its engine. */
+  readonly engine?: keyof typeof demoEngines;
   /** Draws the car's response. */
   readonly seed: number;
   /** The control line comes off during the last visit. */

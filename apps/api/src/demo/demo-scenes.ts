@@ -22,6 +22,7 @@ export const demoScenes: readonly DemoScene[] = [
     buildCode: 'estate-2.0-a',
     controller: 'threeSlots',
     limits: { overBoostCutKpa: null, sensorFullScaleKpa: 250 },
+    engine: 'injectorsKnown',
     seed: 43,
     presets: [road, track, wet],
     visits: [

@@ -3,6 +3,7 @@ import { createCar } from '../cars/create-car.js';
 import { createCustomer } from '../customers/create-customer.js';
 import { createPreset } from '../presets/create-preset.js';
 import { demoControllers } from './demo-controllers.js';
+import { demoEngines } from './demo-engines.js';
 import type { DemoPeople } from './demo-people.js';
 import { demoResponse, type DemoResponse } from './demo-response.js';
 import type { DemoPreset, DemoScene } from './demo-scene.js';
@@ -24,7 +25,12 @@ export async function parkCar(people: DemoPeople, scene: DemoScene, controllerId
       modelYear: scene.modelYear,
       buildCode: scene.buildCode,
       controllerId,
-      mechanics: { ...noMechanics, actuatorSpringKpa: response.baseKpa, fuel: 'petrol' },
+      mechanics: {
+        ...noMechanics,
+        ...(scene.engine === undefined ? {} : demoEngines[scene.engine]),
+        actuatorSpringKpa: response.baseKpa,
+        fuel: 'petrol',
+      },
       limits: { ...noLimits, ...scene.limits, engineKpa: Math.round(highestTargetKpa * 1.25) },
     }),
   );

@@ -11,6 +11,7 @@ import {
 } from '@pullbook/contracts';
 import {
   channelsOfStyle,
+  compressorMapCsv,
   drawCar,
   drawLogger,
   LOG_STYLES,
@@ -29,6 +30,8 @@ import { createPreset } from '../presets/create-preset.js';
 import { answerReadiness } from '../tuning-sessions/answer-readiness.js';
 import { startSession } from '../tuning-sessions/start-session.js';
 import { createVisit } from '../visits/create-visit.js';
+import { setCompressorMap } from '../engine/set-compressor-map.js';
+import { demoEngines } from './demo-engines.js';
 import type { DemoStage } from './play-visit.js';
 
 const PLATE = 'PB 188';
@@ -86,6 +89,12 @@ async function arrive(
     CustomerNew.parse({ name: 'Hanne Dray', phone: '0555 0109', email: 'hanne@customer.example' }),
   );
   const car = await createCar(people.tuner, carOf(customer.id, controllerId, targetKpa));
+  await setCompressorMap(people.tuner, car.id, car.revision, {
+    csv: compressorMapCsv(physical),
+    flowUnit: 'kgPerS',
+    reference: 'gas-stand',
+    source: 'the simulated compressor of this practice car',
+  });
   const preset = await createPreset(
     people.tuner,
     car.id,
@@ -116,11 +125,11 @@ function carOf(customerId: string, controllerId: string, targetKpa: number): Car
   return CarNew.parse({
     customerId,
     plate: PLATE,
-    model: 'Hatchback, 2.0 turbo',
+    model: 'Hatchback, 1.8 turbo',
     modelYear: 2006,
-    buildCode: 'hatch-2.0-gravel',
+    buildCode: 'hatch-1.8-gravel',
     controllerId,
-    mechanics: { ...noMechanics, fuel: 'petrol' },
+    mechanics: { ...noMechanics, ...demoEngines.measured, fuel: 'petrol' },
     limits: { ...noLimits, engineKpa: Math.round(targetKpa * 1.25), sensorFullScaleKpa: 260 },
   });
 }

@@ -36,7 +36,8 @@ export function injectorLimit(inputs: EngineInputs, map: CompressorMap | null): 
     highestDutyPct: highestInjectorDutyPct,
   });
   const duty = `${highestInjectorDutyPct} % injector duty at ${revLimitRpm} r/min`;
-  if (kpa === null) return { kpa, state: 'unknown', why: `no boost up to 400 kPa takes ${duty}`, open: [] };
+  if (kpa === null)
+    return { kpa, state: 'unknown', why: `no boost that can be reckoned takes ${duty}`, open: [] };
   const roundedKpa = floorTenth(kpa);
   if (roundedKpa <= 0) {
     const why = `by these figures ${duty} is passed without any boost: check size, number and pressure of the injectors`;

@@ -1,4 +1,5 @@
 export type * from './physical-car.js';
+export { compressorMapCsv } from './compressor-map-csv.js';
 export { drawCar } from './draw-car.js';
 export { PULL_DEFAULTS, type PullOptions, type PullPlan } from './pull-plan.js';
 export { runPull, type PullResult } from './run-pull.js';

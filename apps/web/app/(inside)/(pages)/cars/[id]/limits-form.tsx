@@ -1,6 +1,7 @@
 'use client';
 
 import { CarChange, type Car, type CarLimits } from '@pullbook/contracts';
+import Link from 'next/link';
 import type { FormEvent } from 'react';
 import { Button } from '../../../../../components/button/button';
 import { TextField } from '../../../../../components/field/text-field';
@@ -27,6 +28,12 @@ export function LimitsForm({ car, mayTune }: LimitsFormProps) {
     <section className="sheet stack" aria-labelledby="limits">
       <h2 id="limits">Limits</h2>
       <p className={styles.binding}>{sayCeilingHint(car.limits, units)} No ceiling may stand above it.</p>
+      {mayTune ? (
+        <p>
+          <Link href={`/cars/${car.id}/engine`}>Engine, injectors and compressor map</Link>: what else may
+          bind, and what boost does there.
+        </p>
+      ) : null}
       {mayTune ? (
         <LimitsFields car={car} />
       ) : (
