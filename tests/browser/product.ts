@@ -7,6 +7,8 @@ import path from 'node:path';
 /** The built product as a person runs it: its own process, its own port, its own empty data folder. */
 export interface Product {
   readonly origin: string;
+  /** Where its book lies. */
+  readonly dataDir: string;
   readonly output: () => string;
   readonly stop: () => Promise<void>;
 }
@@ -76,5 +78,5 @@ export async function startProduct(mode: 'demo' | 'serve' = 'demo'): Promise<Pro
     await stop();
     throw error;
   }
-  return { origin, output: () => text, stop };
+  return { origin, dataDir: folder, output: () => text, stop };
 }

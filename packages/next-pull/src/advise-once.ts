@@ -8,7 +8,7 @@ export interface TracedDutyAdvice {
 }
 
 /** Enough for every preset of a full yard several times over; an answer is a few kilobytes. */
-const MOST_KEPT = 400;
+const MOST_KEPT = 1200;
 
 const kept = new Map<string, TracedDutyAdvice>();
 

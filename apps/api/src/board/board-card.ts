@@ -36,7 +36,8 @@ export function boardCard(visit: BoardVisit, presets: readonly PresetRecord[], b
     const pulls = visit.pulls.filter((pull) => pull.presetId === preset.id);
     const counted = pulls.filter((pull) => pull.voidedAt === null);
     const inVisit = { ...preset, pulls: counted };
-    const asked = isAdvised ? adviceOf(inVisit, board.rules) : null;
+    // Without a pull, and where none may be driven, there is nothing to weigh.
+    const asked = isAdvised && (counted.length > 0 || mayPull(visit)) ? adviceOf(inVisit, board.rules) : null;
     // What this visit's pulls prove: a sign-off of another visit does not count for it.
     const standing = presetStanding({ ...inVisit, signedOffRevision: null }, board.rules, asked);
     return { preset, pulls, asked, standing };

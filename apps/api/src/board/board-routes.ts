@@ -7,6 +7,6 @@ export const boardRoutes: FastifyPluginAsyncZod = async (app) => {
   app.get(
     '/board',
     { schema: { tags: ['board'], querystring: BoardQuery, response: { 200: Board } } },
-    ({ actor, query }) => getBoard(actor, query.collected),
+    ({ actor, query }) => getBoard(actor, query),
   );
 };

@@ -1,20 +1,22 @@
-import type { Board } from '@pullbook/contracts';
+import type { Board, BoardQuery } from '@pullbook/contracts';
 import { readAdviceRules } from '../advice/read-advice-rules.js';
 import type { Actor } from '../plumbing/actor.js';
 import { loadPresets, type PresetRecord } from '../presets/load-presets.js';
 import { boardCard } from './board-card.js';
+import { chooseVisits } from './choose-visits.js';
 import { loadBoardVisits } from './load-board-visits.js';
 
-/** Every visit that is not collected, newest first; with `withCollected` the newest collected ones too. */
-export async function getBoard(actor: Actor, withCollected: boolean): Promise<Board> {
+/** The visits of each stage that are wanted soonest, with their cards; how many there are of all. */
+export async function getBoard(actor: Actor, query: BoardQuery): Promise<Board> {
   const now = actor.now();
   const rules = await readAdviceRules(actor);
-  const visits = await loadBoardVisits(actor.db, withCollected);
+  const chosen = await chooseVisits(actor.db, query);
+  const visits = await loadBoardVisits(actor.db, chosen.ids);
   const carIds = [...new Set(visits.map((visit) => visit.carId))];
   const presets = await loadPresets(actor.db, { carId: { in: carIds } });
   const ofCar = groupByCar(presets);
   const cards = visits.map((visit) => boardCard(visit, ofCar.get(visit.carId) ?? [], { rules, now }));
-  return { cards, asOf: now.toISOString() };
+  return { cards, counts: chosen.counts, tuners: chosen.tuners, asOf: now.toISOString() };
 }
 
 function groupByCar(presets: readonly PresetRecord[]): Map<string, PresetRecord[]> {

@@ -25,9 +25,6 @@ export type BoardVisit = rows.Visit & {
   pulls: BoardPull[];
 };
 
-/** Collected visits that the board shows when it is asked for them: the newest ones. */
-const mostCollected = 200;
-
 const boardParts = {
   car: { include: { customer: { select: { name: true } } } },
   tuner: { select: { name: true } },
@@ -42,27 +39,15 @@ const boardParts = {
   },
 } as const;
 
-/** All visits of the board with what their cards show, in a number of queries that does not grow with them. */
+/** These visits with what their cards show, in the order of the ids, in a number of queries that does not grow. */
 export async function loadBoardVisits(
   db: WorkshopTransaction,
-  withCollected: boolean,
+  ids: readonly string[],
 ): Promise<BoardVisit[]> {
-  const open = await readVisits(db, { stage: { not: 'collected' } }, undefined);
-  if (!withCollected) return open;
-  return [...open, ...(await readVisits(db, { stage: 'collected' }, mostCollected))];
-}
-
-type StageFilter = { stage: string | { not: string } };
-
-function readVisits(
-  db: WorkshopTransaction,
-  where: StageFilter,
-  take: number | undefined,
-): Promise<BoardVisit[]> {
-  return db.visit.findMany({
-    where,
-    orderBy: [{ number: 'desc' }, { id: 'desc' }],
+  const rows: BoardVisit[] = await db.visit.findMany({
+    where: { id: { in: [...ids] } },
     include: boardParts,
-    ...(take === undefined ? {} : { take }),
   });
+  const byId = new Map(rows.map((row) => [row.id, row]));
+  return ids.flatMap((id) => byId.get(id) ?? []);
 }

@@ -9,7 +9,7 @@ import type { WorkshopRules } from '../advice/read-advice-rules.js';
 import type { PresetPull, PresetRecord } from './load-presets.js';
 
 /** Enough for every preset of a full yard several times over. */
-const MOST_KEPT = 1000;
+const MOST_KEPT = 2000;
 const kept = new Map<string, PresetStanding>();
 
 /**

@@ -49,5 +49,11 @@ function withMoved(board: Board, move: Move): Board {
   const cards = board.cards.map((card) =>
     card.visitId === move.visitId ? { ...card, stage: move.to } : card,
   );
-  return { ...board, cards };
+  const countOf = (stage: Stage): number => board.counts[stage] ?? 0;
+  const counts = {
+    ...board.counts,
+    [move.from]: Math.max(0, countOf(move.from) - 1),
+    [move.to]: countOf(move.to) + 1,
+  };
+  return { ...board, cards, counts };
 }

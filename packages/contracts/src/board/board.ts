@@ -46,9 +46,34 @@ export const BoardCard = z
   .meta({ id: 'BoardCard' });
 export type BoardCard = z.infer<typeof BoardCard>;
 
-export const Board = z.object({ cards: z.array(BoardCard), asOf: Instant }).meta({ id: 'Board' });
+/** How many visits that match stand at each stage; of collected ones none, unless they were asked for. */
+export const StageCounts = z.record(Stage, z.number().int().min(0)).meta({ id: 'StageCounts' });
+export type StageCounts = z.infer<typeof StageCounts>;
+
+/**
+ * The cards, stage by stage; within a stage what is promised (of the booked: what is to come in) soonest comes first.
+ * Where a stage counts more visits than it has cards, the rest is to be had by a higher `perStage`.
+ */
+export const Board = z
+  .object({
+    cards: z.array(BoardCard),
+    counts: StageCounts,
+    /** Names of those who work on a car of the board. */
+    tuners: z.array(Line),
+    asOf: Instant,
+  })
+  .meta({ id: 'Board' });
 export type Board = z.infer<typeof Board>;
-export const BoardQuery = z.object({ collected: z.stringbool().default(false) });
+export const BoardQuery = z.object({
+  collected: z.stringbool().default(false),
+  /** Most cards for each stage. */
+  perStage: z.coerce.number().int().min(1).max(400).default(100),
+  /** Words that must all be found in plate, model, VIN, customer, telephone, bay or visit number. */
+  q: z.string().trim().max(100).default(''),
+  /** Name of the tuner whose cars are wanted. */
+  tuner: z.string().trim().max(120).default(''),
+});
+export type BoardQuery = z.infer<typeof BoardQuery>;
 
 /** What a server-sent event of `/api/v1/events` carries: which record changed; the reader fetches it anew. */
 export const ChangeEvent = z

@@ -2,6 +2,7 @@
 
 import type { BoardCard as Card, Stage } from '@pullbook/contracts';
 import Link from 'next/link';
+import { memo } from 'react';
 import { Plate } from '../../../../components/marks/marks';
 import { PeakStrip } from '../../../../components/pictures/peak-strip';
 import { presetStateNames, presetStateShapes } from '../../../../components/preset/preset-state-names';
@@ -15,7 +16,7 @@ interface BoardCardProps {
 }
 
 /** One visit on the board: whose car, who works on it, how each preset stands, what comes next. */
-export function BoardCard({ card, onMove }: BoardCardProps) {
+export const BoardCard = memo(function BoardCard({ card, onMove }: BoardCardProps) {
   return (
     <li
       className={styles.card}
@@ -33,18 +34,20 @@ export function BoardCard({ card, onMove }: BoardCardProps) {
         <MoveMenu card={card} onMove={onMove} />
       </div>
       <p className={styles.facts}>{factsOf(card, new Date())}</p>
-      {card.presets.map((preset) => (
-        <div key={preset.presetId} className={styles.preset}>
-          <p>
-            {preset.slot} {preset.name}{' '}
-            <span className="soft small">
-              <span aria-hidden="true">{presetStateShapes[preset.state]} </span>
-              {presetStateNames[preset.state]}
-            </span>
-          </p>
-          <PeakStrip figures={preset.strip} form="small" />
-        </div>
-      ))}
+      <div className={styles.strips} style={{ '--strips': card.presets.length } as React.CSSProperties}>
+        {card.presets.map((preset) => (
+          <div key={preset.presetId} className={styles.preset}>
+            <p>
+              {preset.slot} {preset.name}{' '}
+              <span className="soft small">
+                <span aria-hidden="true">{presetStateShapes[preset.state]} </span>
+                {presetStateNames[preset.state]}
+              </span>
+            </p>
+            <PeakStrip figures={preset.strip} form="small" />
+          </div>
+        ))}
+      </div>
       {card.status === '' ? null : (
         <p className={card.needsAttention ? styles.statusMind : styles.status} title={card.status}>
           {card.needsAttention ? <span aria-hidden="true">▲ </span> : null}
@@ -53,7 +56,7 @@ export function BoardCard({ card, onMove }: BoardCardProps) {
       )}
     </li>
   );
-}
+});
 
 /** Customer, tuner, bay and the time that matters at this stage, as far as known. */
 export function factsOf(card: Card, now: Date): string {

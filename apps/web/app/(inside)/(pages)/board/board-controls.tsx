@@ -1,12 +1,11 @@
 'use client';
 
-import type { BoardCard } from '@pullbook/contracts';
 import { useId } from 'react';
 import type { CardFilter } from './filter-cards';
 import styles from './board.module.css';
 
 interface BoardControlsProps {
-  readonly cards: readonly BoardCard[];
+  readonly tuners: readonly string[];
   readonly filter: CardFilter;
   readonly onFilter: (filter: CardFilter) => void;
   readonly withCollected: boolean;
@@ -17,9 +16,8 @@ interface BoardControlsProps {
 
 /** Finding, filtering, and choosing lanes or table. */
 export function BoardControls(props: BoardControlsProps) {
-  const { cards, filter, onFilter, withCollected, onWithCollected, view, onView } = props;
+  const { tuners, filter, onFilter, withCollected, onWithCollected, view, onView } = props;
   const id = useId();
-  const tuners = [...new Set(cards.map((card) => card.tunerName).filter((name) => name !== null))].sort();
   return (
     <div className={styles.controls} role="search">
       <label className="unseen" htmlFor={`${id}-find`}>
@@ -29,7 +27,7 @@ export function BoardControls(props: BoardControlsProps) {
         id={`${id}-find`}
         type="search"
         className={styles.find}
-        placeholder="Plate, customer or preset"
+        placeholder="Plate, customer or bay"
         value={filter.text}
         onChange={(event) => onFilter({ ...filter, text: event.target.value })}
       />

@@ -1,18 +1,18 @@
 'use client';
 
 import type { Board, BoardCard, Stage } from '@pullbook/contracts';
-import { useMemo, useState } from 'react';
+import { useCallback, useState } from 'react';
 import { ButtonLink } from '../../../../components/button/button';
 import { Empty, Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useRemembered } from '../../../../components/remembered/use-remembered';
 import { isToday, sayLongDay } from '../../../../components/time/say-when';
-import { useBoard } from '../../../../queries/board/use-board';
 import { useMoveVisit } from '../../../../queries/visits/use-move-visit';
 import { BoardControls } from './board-controls';
 import { BoardLanes } from './board-lanes';
 import { BoardTable } from './board-table';
-import { filterCards, type CardFilter } from './filter-cards';
+import type { CardFilter } from './filter-cards';
+import { useBoardCards, type BoardCards } from './use-board-cards';
 import styles from './board.module.css';
 
 const everything: CardFilter = { text: '', tuner: '', onlyAttention: false };
@@ -23,24 +23,26 @@ export function BoardScreen() {
   const [filter, setFilter] = useState(everything);
   const [withCollected, setWithCollected] = useState(false);
   const [view, setView] = useRemembered('board-view', views, 'lanes');
-  const board = useBoard(withCollected);
-  const move = useMoveVisit();
-  const all = board.data?.cards;
-  const cards = useMemo(() => filterCards(all ?? [], filter), [all, filter]);
-  const moveCard = (card: BoardCard, to: Stage) =>
-    move.mutate({ visitId: card.visitId, plate: card.plate, revision: card.revision, from: card.stage, to });
+  const shown = useBoardCards(filter, withCollected);
+  const { board } = shown;
+  const { mutate } = useMoveVisit();
+  const moveCard = useCallback(
+    (card: BoardCard, to: Stage) =>
+      mutate({ visitId: card.visitId, plate: card.plate, revision: card.revision, from: card.stage, to }),
+    [mutate],
+  );
   return (
     <>
       <header className={styles.head}>
         <h1>Board</h1>
-        <p className="soft">{board.data === undefined ? '' : sayCount(board.data)}</p>
+        <p className="soft">{board === undefined ? '' : sayCount(board)}</p>
         <span className="grow" />
         <ButtonLink href="/intake" kind="act">
           Take in a car
         </ButtonLink>
       </header>
       <BoardControls
-        cards={all ?? []}
+        tuners={board?.tuners ?? []}
         filter={filter}
         onFilter={setFilter}
         withCollected={withCollected}
@@ -48,35 +50,65 @@ export function BoardScreen() {
         view={view}
         onView={setView}
       />
-      <ProblemNote error={board.error} onRetry={() => void board.refetch()} />
-      {board.isPending ? <Skeleton lines={8} label="Loading the board" /> : null}
-      {all !== undefined && all.length === 0 ? (
-        <Empty title="No car is in the house, and none is booked.">
-          <p>Take in the first one: customer, car, wishes and time on one page.</p>
-          <ButtonLink href="/intake" kind="act">
-            Take in a car
-          </ButtonLink>
-        </Empty>
-      ) : null}
-      {all !== undefined && all.length > 0 ? (
-        <>
-          <p className="unseen" role="status">{`${cards.length} of ${all.length} cars shown`}</p>
-          {view === 'lanes' ? (
-            <BoardLanes cards={cards} withCollected={withCollected} onMove={moveCard} />
-          ) : (
-            <BoardTable cards={cards} onMove={moveCard} />
-          )}
-        </>
-      ) : null}
+      <ProblemNote error={shown.error} onRetry={shown.retry} />
+      {shown.isPending ? <Skeleton lines={8} label="Loading the board" /> : null}
+      {board === undefined ? null : (
+        <BoardView
+          {...{ board, shown, view, withCollected }}
+          onMove={moveCard}
+          isPartial={filter.onlyAttention && shown.lookedAt !== null}
+        />
+      )}
+    </>
+  );
+}
+
+interface BoardViewProps {
+  readonly board: Board;
+  readonly shown: BoardCards;
+  readonly view: (typeof views)[number];
+  readonly withCollected: boolean;
+  /** Whether it has to be said that not every car was looked at. */
+  readonly isPartial: boolean;
+  readonly onMove: (card: BoardCard, to: Stage) => void;
+}
+
+/** The cars as lanes or as a table; where there is none, what to do first. */
+function BoardView({ board, shown, view, withCollected, isPartial, onMove }: BoardViewProps) {
+  const { cards, counts, more } = shown;
+  if (board.cards.length === 0) {
+    return (
+      <Empty title="No car is in the house, and none is booked.">
+        <p>Take in the first one: customer, car, wishes and time on one page.</p>
+        <ButtonLink href="/intake" kind="act">
+          Take in a car
+        </ButtonLink>
+      </Empty>
+    );
+  }
+  const parts = { cards, counts, onMove, onMore: more };
+  return (
+    <>
+      <p className={isPartial ? 'soft' : 'unseen'} role="status">
+        {sayShown(shown, board)}
+      </p>
+      {view === 'lanes' ? <BoardLanes {...parts} withCollected={withCollected} /> : <BoardTable {...parts} />}
     </>
   );
 }
 
 function sayCount(board: Board): string {
   const now = new Date();
-  const inHouse = board.cards.filter((card) => card.stage !== 'booked' && card.stage !== 'collected').length;
+  const { arrived = 0, ready = 0, ...others } = board.counts;
+  const inHouse = arrived + (others['on-test'] ?? 0) + (others['to-sign-off'] ?? 0) + ready;
   const promised = board.cards.filter(
     (card) => card.stage !== 'collected' && card.promisedAt !== null && isToday(card.promisedAt, now),
   ).length;
   return `${sayLongDay(now)} · ${inHouse} ${inHouse === 1 ? 'car' : 'cars'} in, ${promised} promised today`;
+}
+
+function sayShown({ cards, lookedAt }: BoardCards, board: Board): string {
+  const total = Object.values(board.counts).reduce((sum, count) => sum + count, 0);
+  const all = `${cards.length} of ${total} cars shown`;
+  return lookedAt === null ? all : `${all}, of the ${lookedAt} of each stage that are wanted soonest`;
 }

@@ -1,20 +1,24 @@
 'use client';
 
-import type { BoardCard, Stage } from '@pullbook/contracts';
+import type { BoardCard, Stage, StageCounts } from '@pullbook/contracts';
 import Link from 'next/link';
 import { Plate } from '../../../../components/marks/marks';
 import { stageNames } from '../../../../components/stage/stage-names';
 import { sayWhen } from '../../../../components/time/say-when';
+import { LaneMore } from './lane-more';
 import { MoveMenu } from './move-menu';
 import styles from './board.module.css';
 
 interface BoardTableProps {
   readonly cards: readonly BoardCard[];
+  readonly counts: StageCounts | null;
   readonly onMove: (card: BoardCard, to: Stage) => void;
+  readonly onMore: (() => void) | null;
 }
 
 /** The same cards as lines, for yards with many. */
-export function BoardTable({ cards, onMove }: BoardTableProps) {
+export function BoardTable({ cards, counts, onMove, onMore }: BoardTableProps) {
+  const count = Object.values(counts ?? {}).reduce((sum, one) => sum + one, 0);
   const now = new Date();
   return (
     <div className={`sheet ${styles.tableSheet}`} tabIndex={0} role="region" aria-label="Cars as a table">
@@ -69,6 +73,7 @@ export function BoardTable({ cards, onMove }: BoardTableProps) {
           ))}
         </tbody>
       </table>
+      <LaneMore shownCount={cards.length} count={count} place="all stages" onMore={onMore} />
     </div>
   );
 }
