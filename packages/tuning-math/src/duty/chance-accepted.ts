@@ -22,7 +22,7 @@ export function chanceAccepted(mixture: PeakMixture, { low, high }: DutySituatio
   return normalCdf((middle + reach - mean) / move) - normalCdf((middle - reach - mean) / move);
 }
 
-function momentsOf({ weights, centres, meanSpreads, peakSpreads }: PeakMixture): {
+function momentsOf({ weights, centres, places, meanSpreads, peakSpreads }: PeakMixture): {
   mean: number;
   variance: number;
   noise: number;
@@ -33,10 +33,11 @@ function momentsOf({ weights, centres, meanSpreads, peakSpreads }: PeakMixture):
   for (let row = 0; row < weights.length; row += 1) {
     const weight = weights[row] as number;
     const centre = centres[row] as number;
-    const own = (meanSpreads[row] as number) ** 2;
+    const place = places[row] as number;
+    const own = (meanSpreads[place] as number) ** 2;
     mean += weight * centre;
     square += weight * (centre * centre + own);
-    noise += weight * ((peakSpreads[row] as number) ** 2 - own);
+    noise += weight * ((peakSpreads[place] as number) ** 2 - own);
   }
   return { mean, variance: Math.max(square - mean * mean, LEAST_VARIANCE), noise };
 }

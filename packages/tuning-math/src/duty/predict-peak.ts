@@ -1,4 +1,4 @@
-import { particleRatio } from './draw-particles.js';
+import { explainedRatio } from './explained-curves.js';
 import { normalShareBelow } from './normal-table.js';
 import { departureCovariance, type PeakPrecision } from './peak-covariance.js';
 import { FALSE_STRAY, SCATTERS } from './response-settings.js';
@@ -8,32 +8,34 @@ import type { ResponsePosterior } from './response-posterior.js';
 export interface PeakMixture {
   readonly weights: Float64Array;
   readonly centres: Float64Array;
+  /** Where in the two tables below the spreads of each part stand. */
+  readonly places: Int32Array;
   /** Standard deviation of the car's own mean at this duty, as hot as it is now. */
   readonly meanSpreads: Float64Array;
   /** Standard deviation of the next reading: the mean's and the scatter. */
   readonly peakSpreads: Float64Array;
 }
 
-/** What the posterior expects at a duty, as hot as the car is for the next pull. O(explanations · pulls). */
+/**
+ * What the posterior expects at a duty, as hot as the car is for the next pull; worked out once for each duty.
+ *
+ * Cost: O(explanations · pulls) the first time.
+ */
 export function predictPeak(posterior: ResponsePosterior, duty: number): PeakMixture {
-  const { explanations, particles } = posterior;
-  const { count } = explanations;
+  const known = posterior.mixtures.get(duty);
+  if (known) return known;
+  const { explanations, curves } = posterior;
   const links = linksTo(posterior, duty);
-  const mixture: PeakMixture = {
+  const centres = new Float64Array(explanations.count);
+  for (let row = 0; row < explanations.count; row += 1)
+    centres[row] = Math.log(explainedRatio(curves, row, duty)) + departure(posterior, row, links.toPulls);
+  const mixture = {
     weights: explanations.weights,
-    centres: new Float64Array(count),
-    meanSpreads: new Float64Array(count),
-    peakSpreads: new Float64Array(count),
+    centres,
+    places: curves.spreadPlaces,
+    ...spreadTables(posterior, links),
   };
-  const spreads = posterior.precisions.map((precision, scatter) => spreadsAt(precision, scatter, links));
-  for (let row = 0; row < count; row += 1) {
-    const curve = particleRatio(particles, explanations.particles[row] as number, duty);
-    mixture.centres[row] = Math.log(curve) + departure(posterior, row, links.toPulls);
-    const own = spreads[explanations.scatters[row] as number] as Spreads;
-    const which = (explanations.falsePulls[row] as number) + 1;
-    mixture.meanSpreads[row] = own.mean[which] as number;
-    mixture.peakSpreads[row] = own.peak[which] as number;
-  }
+  posterior.mixtures.set(duty, mixture);
   return mixture;
 }
 
@@ -49,36 +51,45 @@ function linksTo({ pulls }: ResponsePosterior, duty: number): Links {
   return { toPulls, own: departureCovariance([duty, duty], [pulls.nextHeat, pulls.nextHeat]) };
 }
 
-/** Standard deviations of mean and reading with no pull false (first) and with each pull false (the others). */
-interface Spreads {
-  readonly mean: Float64Array;
-  readonly peak: Float64Array;
-}
-
 /** Spreads below this are rounding, not knowledge. */
 const LEAST_VARIANCE = 1e-10;
 
-function spreadsAt({ inverse, size }: PeakPrecision, scatter: number, { toPulls, own }: Links): Spreads {
-  const mean = new Float64Array(size + 1);
-  const solved = new Float64Array(size);
+/** For each scatter, standard deviations with no pull false (first) and with each pull false (the others). */
+function spreadTables(
+  { precisions, pulls }: ResponsePosterior,
+  links: Links,
+): Pick<PeakMixture, 'meanSpreads' | 'peakSpreads'> {
+  const width = pulls.count + 1;
+  const meanSpreads = new Float64Array(precisions.length * width);
+  const peakSpreads = new Float64Array(precisions.length * width);
+  for (let scatter = 0; scatter < precisions.length; scatter += 1) {
+    const variances = meanVariances(precisions[scatter] as PeakPrecision, links);
+    const noise = (SCATTERS[scatter] as number) ** 2;
+    for (let which = 0; which < width; which += 1) {
+      const variance = Math.max(variances[which] as number, LEAST_VARIANCE);
+      meanSpreads[scatter * width + which] = Math.sqrt(variance);
+      peakSpreads[scatter * width + which] = Math.sqrt(variance + noise);
+    }
+  }
+  return { meanSpreads, peakSpreads };
+}
+
+function meanVariances({ inverse, size }: PeakPrecision, { toPulls, own }: Links): Float64Array {
+  const variances = new Float64Array(size + 1);
   let plain = own;
   for (let i = 0; i < size; i += 1) {
     let sum = 0;
     for (let k = 0; k < size; k += 1) sum += (inverse[i * size + k] as number) * (toPulls[k] as number);
-    solved[i] = sum;
+    variances[i + 1] = sum;
     plain -= sum * (toPulls[i] as number);
   }
-  mean[0] = plain;
+  variances[0] = plain;
   const stray = FALSE_STRAY * FALSE_STRAY;
   for (let j = 0; j < size; j += 1) {
     const lost = stray / (1 + stray * (inverse[j * size + j] as number));
-    mean[j + 1] = plain + (solved[j] as number) ** 2 * lost;
+    variances[j + 1] = plain + (variances[j + 1] as number) ** 2 * lost;
   }
-  const noise = (SCATTERS[scatter] as number) ** 2;
-  return {
-    mean: mean.map((variance) => Math.sqrt(Math.max(variance, LEAST_VARIANCE))),
-    peak: mean.map((variance) => Math.sqrt(Math.max(variance, LEAST_VARIANCE) + noise)),
-  };
+  return variances;
 }
 
 function departure({ coefficients, pulls }: ResponsePosterior, row: number, toPulls: Float64Array): number {
@@ -90,20 +101,26 @@ function departure({ coefficients, pulls }: ResponsePosterior, row: number, toPu
 }
 
 /** Chance that the next reading is above a level (log of peak over target). */
-export function chancePeakAbove({ weights, centres, peakSpreads }: PeakMixture, level: number): number {
+export function chancePeakAbove(
+  { weights, centres, places, peakSpreads }: PeakMixture,
+  level: number,
+): number {
   let chance = 0;
   for (let row = 0; row < weights.length; row += 1) {
-    const away = ((centres[row] as number) - level) / (peakSpreads[row] as number);
+    const away = ((centres[row] as number) - level) / (peakSpreads[places[row] as number] as number);
     chance += (weights[row] as number) * normalShareBelow(away);
   }
   return chance;
 }
 
 /** Chance that the car's mean is below a level (log of peak over target). */
-export function chanceMeanBelow({ weights, centres, meanSpreads }: PeakMixture, level: number): number {
+export function chanceMeanBelow(
+  { weights, centres, places, meanSpreads }: PeakMixture,
+  level: number,
+): number {
   let chance = 0;
   for (let row = 0; row < weights.length; row += 1) {
-    const away = (level - (centres[row] as number)) / (meanSpreads[row] as number);
+    const away = (level - (centres[row] as number)) / (meanSpreads[places[row] as number] as number);
     chance += (weights[row] as number) * normalShareBelow(away);
   }
   return chance;

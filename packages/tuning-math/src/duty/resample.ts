@@ -15,22 +15,25 @@ export function resample(weights: Float64Array, count: number): Resampled {
   let total = 0;
   for (const weight of weights) total += weight;
   const part = total / count;
-  const rows: number[] = [];
-  const kept: number[] = [];
+  const rows = new Int32Array(2 * count + 1);
+  const shares = new Float64Array(2 * count + 1);
+  let chosen = 0;
+  let sum = 0;
   let passed = 0.5 * part;
-  weights.forEach((weight, row) => {
-    if (weight >= part) {
-      rows.push(row);
-      kept.push(weight / total);
-      return;
+  for (let row = 0; row < weights.length; row += 1) {
+    const weight = weights[row] as number;
+    const isHeavy = weight >= part;
+    if (!isHeavy) {
+      passed += weight;
+      if (passed < part) continue;
+      passed -= part;
     }
-    passed += weight;
-    if (passed < part) return;
-    passed -= part;
-    rows.push(row);
-    kept.push(1 / count);
-  });
-  const shares = Float64Array.from(kept);
-  const sum = shares.reduce((running, share) => running + share, 0);
-  return { rows: Int32Array.from(rows), shares: shares.map((share) => share / sum) };
+    rows[chosen] = row;
+    shares[chosen] = isHeavy ? weight / total : 1 / count;
+    sum += shares[chosen] as number;
+    chosen += 1;
+  }
+  const kept = shares.subarray(0, chosen);
+  for (let index = 0; index < chosen; index += 1) kept[index] = (kept[index] as number) / sum;
+  return { rows: rows.subarray(0, chosen), shares: kept };
 }

@@ -1,6 +1,8 @@
 import { drawParticles, particleRatio, type Particles } from './draw-particles.js';
 import { explainPulls, type Evidence, type Explained, type Explanations } from './explain-pulls.js';
+import { explainedCurves, type ExplainedCurves } from './explained-curves.js';
 import type { PeakPrecision } from './peak-covariance.js';
+import type { PeakMixture } from './predict-peak.js';
 import { FALSE_STRAY, SCATTERS } from './response-settings.js';
 import type { ScaledPulls } from './scaled-pulls.js';
 
@@ -21,6 +23,9 @@ export interface ResponsePosterior {
   readonly falseChances: Float64Array;
   /** Mean of the pull-to-pull scatter, log. */
   readonly scatter: number;
+  readonly curves: ExplainedCurves;
+  /** What is expected at the duties that were asked for so far. */
+  readonly mixtures: Map<number, PeakMixture>;
 }
 
 /**
@@ -79,7 +84,9 @@ function assemble(evidence: Evidence, explained: Explained): ResponsePosterior {
       falsePull: explanations.falsePulls[row] as number,
     });
   }
-  return { ...explained, pulls: evidence.pulls, particles: evidence.particles, coefficients, scatter };
+  const { pulls, particles } = evidence;
+  const curves = explainedCurves(particles, explanations, size);
+  return { ...explained, pulls, particles, coefficients, scatter, curves, mixtures: new Map() };
 }
 
 interface Origin {

@@ -1,3 +1,4 @@
+import { explainedCurves } from './explained-curves.js';
 import { resample } from './resample.js';
 import type { ResponsePosterior } from './response-posterior.js';
 
@@ -10,15 +11,18 @@ export function thinPosterior(posterior: ResponsePosterior, count: number): Resp
   rows.forEach((row, index) =>
     kept.set(coefficients.subarray(row * pulls.count, (row + 1) * pulls.count), index * pulls.count),
   );
+  const thinned = {
+    count: rows.length,
+    particles: Int32Array.from(rows, (row) => explanations.particles[row] as number),
+    scatters: Uint8Array.from(rows, (row) => explanations.scatters[row] as number),
+    falsePulls: Int16Array.from(rows, (row) => explanations.falsePulls[row] as number),
+    weights: shares,
+  };
   return {
     ...posterior,
     coefficients: kept,
-    explanations: {
-      count: rows.length,
-      particles: Int32Array.from(rows, (row) => explanations.particles[row] as number),
-      scatters: Uint8Array.from(rows, (row) => explanations.scatters[row] as number),
-      falsePulls: Int16Array.from(rows, (row) => explanations.falsePulls[row] as number),
-      weights: shares,
-    },
+    explanations: thinned,
+    curves: explainedCurves(posterior.particles, thinned, pulls.count),
+    mixtures: new Map(),
   };
 }
