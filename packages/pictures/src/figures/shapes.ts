@@ -11,6 +11,11 @@
  * - `next`: where the next pull's peak is expected (open bar)
  * - `curve-band`, `curve`: predicted response, its range and its median
  * - `speed-line`, `surge`, `choke`: a compressor map; `goal-line`: the engine's line on it; `trail`: the way of a pull
+ * - `past`: a pull of the baseline; `centre`: its mean; `limit`, `limit-average`: limits of single pulls and of their
+ *   moving average; `fired`: where a rule fired
+ * - `cell`, `cell-beyond`, `cell-over`: a forecast told by the pulls, one further out than they are, one too likely to
+ *   pass the ceiling; `range`, `range-over`: where a pull's peak is expected, below and past the `ceiling-mark`;
+ *   `plate`: what keeps a word clear of a hatch
  * - `leader`: from a mark that had to give way to the place where it belongs
  * - `...-text`: words and figures, named after what they belong to; `note-text` says what is still missing
  */
@@ -35,6 +40,18 @@ export type ShapeRole =
   | 'choke'
   | 'goal-line'
   | 'trail'
+  | 'past'
+  | 'centre'
+  | 'limit'
+  | 'limit-average'
+  | 'fired'
+  | 'cell'
+  | 'cell-beyond'
+  | 'cell-over'
+  | 'range'
+  | 'range-over'
+  | 'ceiling-mark'
+  | 'plate'
   | 'leader'
   | 'tick-text'
   | 'axis-text'
@@ -46,6 +63,11 @@ export type ShapeRole =
   | 'pull-text'
   | 'void-text'
   | 'over-text'
+  | 'past-text'
+  | 'centre-text'
+  | 'chance-text'
+  | 'risk-text'
+  | 'unknown-text'
   | 'note-text';
 
 /** A straight line. All geometry: px on screen, pt on paper, y downwards. */
