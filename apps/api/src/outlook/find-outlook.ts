@@ -16,7 +16,8 @@ import { sayNotWatched } from './say-drift.js';
  */
 export async function findOutlook(actor: Actor, presetId: string): Promise<PresetOutlook> {
   const preset = await loadPreset(actor.db, presetId);
-  const history = await loadHistory(actor.db, preset, await readAdviceRules(actor));
+  const rules = await readAdviceRules(actor);
+  const history = await loadHistory(actor.db, preset, rules);
   const followed = followHistory(history);
   const { name, dutyPct, gateHoldPct, targetKpa, toleranceKpa, ceilingKpa } = preset.values;
   return {
@@ -28,7 +29,7 @@ export async function findOutlook(actor: Actor, presetId: string): Promise<Prese
     reference: followed && { ...followed.model.reference },
     drift: followed && presentDrift(history, followed),
     driftMissing: followed === null ? sayNotWatched(history) : null,
-    forecast: forecastHistory(history, followed),
+    forecast: forecastHistory(history, followed, rules),
     forecastMissing: sayNoForecast(history),
   };
 }

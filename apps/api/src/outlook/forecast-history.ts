@@ -1,10 +1,11 @@
 import type { PresetForecast } from '@pullbook/contracts';
 import { fitConditions, usualConditions } from '@pullbook/tuning-math';
-import { count, noteHold } from './say-drift.js';
+import type { WorkshopRules } from '../advice/read-advice-rules.js';
 import { forecastGrids } from './forecast-grids.js';
 import type { FollowedHistory } from './follow-history.js';
 import type { HistoryPull, PresetHistory } from './load-history.js';
 import { noteForecast } from './note-forecast.js';
+import { count, noteHold } from './say-drift.js';
 
 const LEVEL = 0.95;
 /** More pulls would not sharpen a forecast further. */
@@ -26,6 +27,7 @@ export function sayNoForecast({ preset, visits }: PresetHistory): string | null 
 export function forecastHistory(
   history: PresetHistory,
   followed: FollowedHistory | null,
+  { riskLimit }: Pick<WorkshopRules, 'riskLimit'>,
 ): PresetForecast | null {
   const { ceilingKpa } = history.preset.values;
   if (ceilingKpa === null || sayNoForecast(history) !== null) return null;
@@ -33,6 +35,7 @@ export function forecastHistory(
   const model = fitConditions(pulls, usualConditions(pulls.map(({ conditions }) => conditions)));
   return {
     ceilingKpa,
+    riskLimit,
     level: LEVEL,
     pullIds: pulls.map(({ row }) => row.id),
     reference: { ...model.reference },

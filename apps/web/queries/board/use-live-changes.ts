@@ -10,17 +10,17 @@ const staleRoots: Readonly<Record<string, readonly string[]>> = {
   customer: ['customers', 'cars', 'visits', 'board'],
   car: ['cars', 'visits', 'board', 'next-pull'],
   controller: ['controllers', 'cars', 'next-pull'],
-  preset: ['presets', 'board', 'next-pull', 'sign-off'],
+  preset: ['presets', 'board', 'next-pull', 'sign-off', 'outlook'],
   visit: ['visits', 'board', 'sign-off'],
-  'tuning-session': ['tuning-sessions', 'board', 'next-pull'],
-  pull: ['pulls', 'presets', 'board', 'next-pull', 'sign-off'],
+  'tuning-session': ['tuning-sessions', 'board', 'next-pull', 'outlook'],
+  pull: ['pulls', 'presets', 'board', 'next-pull', 'sign-off', 'outlook'],
   log: ['logs'],
   'channel-recipe': ['channel-recipes'],
   'log-setting': ['log-settings'],
-  'sign-off': ['sign-off', 'visits', 'presets', 'board'],
+  'sign-off': ['sign-off', 'visits', 'presets', 'board', 'outlook'],
   'report-link': ['report-links', 'board'],
   member: ['team', 'me'],
-  workshop: ['workshop', 'me', 'next-pull'],
+  workshop: ['workshop', 'me', 'next-pull', 'outlook'],
 };
 
 /** Keeps the screen in step with other devices, over server-sent events; tells whether the line stands. */

@@ -122,6 +122,8 @@ const Effect = Forecast.shape.effects.element.extend({ condition: ConditionName 
 export const PresetForecast = z
   .object({
     ceilingKpa: z.number(),
+    /** The workshop's limit for a chance of passing the ceiling, 0 to 1. */
+    riskLimit: z.number(),
     /** Share of single pulls that the ranges are to hold. */
     level: z.number(),
     /** The pulls that it rests on. */

@@ -1,6 +1,7 @@
 'use client';
 
 import Link from 'next/link';
+import { ButtonLink } from '../../../../../components/button/button';
 import { Plate, Skeleton } from '../../../../../components/marks/marks';
 import { ProblemNote } from '../../../../../components/marks/problem-note';
 import { useCar } from '../../../../../queries/cars/use-cars';
@@ -34,6 +35,8 @@ export function CarScreen({ carId }: Readonly<{ carId: string }>) {
           {data.modelYear === null ? '' : `, ${data.modelYear}`}
         </h1>
         <Link href={`/customers/${data.customerId}`}>{data.customerName}</Link>
+        <span className="grow" />
+        <ButtonLink href={`/cars/${data.id}/outlook`}>Drift and forecast</ButtonLink>
       </header>
       <div className={styles.two}>
         <div className="stack">
