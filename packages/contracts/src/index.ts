@@ -23,6 +23,7 @@ export * from './advice/air.js';
 export * from './advice/forecast.js';
 export * from './advice/gate-hold.js';
 export * from './advice/correction.js';
+export * from './outlook/drift-alarm.js';
 export * from './outlook/outlook.js';
 export * from './sign-off/sign-off.js';
 export * from './reports/reports.js';

@@ -1,5 +1,5 @@
 import type { AdviceRules } from '@pullbook/next-pull';
-import type { Actor } from '../plumbing/actor.js';
+import type { WorkshopTransaction } from '@pullbook/database';
 
 /** The workshop's own rules for advice and proof. */
 export interface WorkshopRules extends AdviceRules {
@@ -18,7 +18,10 @@ export interface WorkshopRules extends AdviceRules {
 export async function readAdviceRules({
   db,
   workshopId,
-}: Pick<Actor, 'db' | 'workshopId'>): Promise<WorkshopRules> {
+}: {
+  readonly db: WorkshopTransaction;
+  readonly workshopId: string;
+}): Promise<WorkshopRules> {
   const row = await db.workshop.findUniqueOrThrow({ where: { id: workshopId } });
   return {
     stepLimit: row.stepLimit,

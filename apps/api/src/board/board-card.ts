@@ -57,8 +57,15 @@ export function boardCard(visit: BoardVisit, presets: readonly PresetRecord[], b
     bookedFor: visit.bookedFor?.toISOString() ?? null,
     promisedAt: visit.promisedAt?.toISOString() ?? null,
     presets: shown.map((strip) => stripOf(strip, mayPull(visit))),
-    ...sentenceOf(visit, shown, board),
+    ...mindDrift(sentenceOf(visit, shown, board), presets),
   };
+}
+
+/** A standing drift alarm needs somebody's eye, whatever comes next for the car. */
+function mindDrift(said: HoldUp, presets: readonly PresetRecord[]): HoldUp {
+  const drifting = presets.filter(({ drift }) => drift !== null).map(({ values }) => values.name);
+  if (drifting.length === 0) return said;
+  return { status: `drift alarm: ${drifting.join(', ')}; ${said.status}`, needsAttention: true };
 }
 
 /** The next pull is drawn only where it may be driven. */
@@ -82,6 +89,7 @@ function stripOf(
     slot: preset.values.slot,
     state: preset.signedOffRevision === preset.revision ? 'signed-off' : standing.state,
     strip: stripFigures(preset.values, preset.car.baseKpa, marked, advice),
+    drift: preset.drift,
   };
 }
 

@@ -41,6 +41,7 @@ test('GET /board tells of each car where it is, what holds it up, and draws its 
       state: 'on-test',
       name: 'Dry track',
       slot: 1,
+      drift: null,
       strip: {
         baseKpa: 55,
         targetKpa: 140,

@@ -12,6 +12,14 @@ export interface DemoPreset {
   readonly hasNoCeiling?: boolean;
 }
 
+/** Pulls at the stored settings, to see whether they still hold. */
+export interface DemoCheck {
+  /** Gears of the pulls, one after the other. */
+  readonly gears: readonly number[];
+  /** Peaks as a multiple of what the car made when it was set up; below 1 it has lost some. */
+  readonly peakRatio: number;
+}
+
 /** One stay of a car. */
 export interface DemoVisit {
   /** Days from today to the visit's first day; below zero it lies in the past. */
@@ -22,6 +30,8 @@ export interface DemoVisit {
   readonly until: 'booked' | 'arrived' | 'climbing' | 'stopped' | 'proven' | 'ready' | 'collected';
   /** Presets worked on in it, by their place in the car's list. */
   readonly presets: readonly number[];
+  /** The duties are not sought: the stored ones are checked. */
+  readonly check?: DemoCheck;
   /** Pulls of the last preset before the scene ends, for `climbing`. */
   readonly pullCount?: number;
 }

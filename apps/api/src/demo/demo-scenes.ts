@@ -117,6 +117,14 @@ export const demoScenes: readonly DemoScene[] = [
     visits: [
       { day: -300, wishes: 'Towing in summer', until: 'collected', presets: [0] },
       { day: -75, wishes: 'Second preset for the mountains', until: 'collected', presets: [0, 1] },
+      {
+        day: 0,
+        wishes: 'Winter check, nothing to complain of',
+        bay: 'Course B',
+        until: 'climbing',
+        presets: [0, 1],
+        check: { gears: [4, 4, 4], peakRatio: 0.91 },
+      },
     ],
   },
   {
@@ -145,8 +153,15 @@ export const demoScenes: readonly DemoScene[] = [
     seed: 35,
     presets: [road, track, wet],
     visits: [
-      { day: -45, wishes: 'All three presets for the season', until: 'collected', presets: [0, 1, 2] },
-      { day: 2, wishes: 'Squeal on the overrun', until: 'booked', presets: [] },
+      { day: -170, wishes: 'All three presets for the season', until: 'collected', presets: [0, 1, 2] },
+      {
+        day: -1,
+        wishes: 'Check before the winter',
+        bay: 'Course B',
+        until: 'climbing',
+        presets: [0],
+        check: { gears: [4, 5, 3, 4, 5, 3, 4], peakRatio: 1 },
+      },
     ],
   },
 ];

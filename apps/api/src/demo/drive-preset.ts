@@ -24,7 +24,7 @@ export interface PresetDrive {
 /** From this share of the target on the advice is asked; below it careful steps are taken by hand. */
 const ASK_FROM = 0.9;
 /** Seconds from one pull to the next: back to the start, cool down, write down. */
-const BETWEEN_PULLS_S = 240;
+export const betweenPullsS = 240;
 const MOST_PULLS = 30;
 /** Pulls at a duty that the advice has led to, before it is asked again. */
 const PROVING_PULLS = 3;
@@ -75,7 +75,7 @@ async function pullOnce(
   { dutyPct, made }: { dutyPct: number; made: number },
 ): Promise<number> {
   const peakKpa = Math.round(drive.pull(dutyPct).peakKpa * 10) / 10;
-  clock.pass(BETWEEN_PULLS_S);
+  clock.pass(betweenPullsS);
   const heatSoaked = made >= 5;
   await recordPull(tuner, sessionId, PullNew.parse({ presetId, dutyPct, peakKpa, gear: 4, heatSoaked }));
   return peakKpa;

@@ -12,6 +12,8 @@ import { startSession } from '../tuning-sessions/start-session.js';
 import { createVisit } from '../visits/create-visit.js';
 import { moveVisit } from '../visits/move-visit.js';
 import { getVisit } from '../visits/get-visit.js';
+import { checkPreset } from './check-preset.js';
+import { demoAir } from './demo-air.js';
 import type { DemoClock } from './demo-clock.js';
 import type { DemoPeople } from './demo-people.js';
 import type { DemoResponse } from './demo-response.js';
@@ -108,16 +110,17 @@ async function pullAll(stage: DemoStage, car: DemoCar, { visit, visitId, index }
   for (const place of visit.presets) {
     const preset = car.presets[place];
     if (preset === undefined) throw new Error(`the scene names a preset ${place} that the car does not have`);
+    const drive = car.response.drive(index * 10 + place, visit.until === 'stopped' ? 3 : null);
+    const plan = { ...preset, sessionId, range: car.range, drive, clock: stage.clock };
+    if (visit.check !== undefined) {
+      const airC = demoAir(visit.day).temperatureC;
+      await checkPreset(stage.people.tuner, { ...plan, check: visit.check, airC });
+      continue;
+    }
     const isLast = place === visit.presets.at(-1);
-    const accepted = await drivePreset(stage.people.tuner, {
-      ...preset,
-      sessionId,
-      range: car.range,
-      drive: car.response.drive(index * 10 + place, visit.until === 'stopped' ? 3 : null),
-      clock: stage.clock,
-      isWary: visit.until === 'stopped',
-      pullCount: isLast ? pullCountOf(visit) : undefined,
-    });
+    const pullCount = isLast ? pullCountOf(visit) : undefined;
+    const isWary = visit.until === 'stopped';
+    const accepted = await drivePreset(stage.people.tuner, { ...plan, isWary, pullCount });
     if (!accepted && pullCountOf(visit) === undefined) {
       throw new Error(`the advice accepted no duty in the visit "${visit.wishes}"`);
     }
@@ -146,7 +149,7 @@ async function startReady(
       driver: 'Rolf Aldous',
       passenger: people.tuner.name,
       fuel: 'RON 98',
-      air: { temperatureC: 14, pressureAbsKpa: 100.6, humidityPct: 60 },
+      air: demoAir(visit.day),
     }),
   );
   clock.pass(600);

@@ -1,5 +1,6 @@
 import type { FoundPull, LogConfirm, Pull } from '@pullbook/contracts';
 import { readAdviceRules } from '../advice/read-advice-rules.js';
+import { refreshDrift } from '../outlook/refresh-drift.js';
 import type { Actor } from '../plumbing/actor.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { preparePull } from '../pulls/prepare-pull.js';
@@ -48,6 +49,7 @@ export async function confirmPulls(actor: Actor, logId: string, input: LogConfir
       });
       written.push(await writePull(tx, actor, { session, goal, stepLimit }, driven));
     }
+    await refreshDrift(tx, actor, input.presetId);
     return written;
   });
   return { pulls, visitId };

@@ -32,20 +32,29 @@ function placeOf({ row }: HistoryPull): string {
 
 /** What the verdict on drift rests on and what it leaves out. */
 export function noteDrift(history: PresetHistory, followed: FollowedHistory): string[] {
-  const { baselineOf, shift } = followed;
+  const { baselineOf, recentPulls } = followed;
   const how = baselineOf.isSignedOff ? 'signed off' : 'proven, not signed off';
   return [
     `Held against the ${count(baselineOf.pulls.length)} of visit ${baselineOf.number} (${how}).`,
     noteCorrection(followed),
-    ...(shift.uncorrected.length === 0
+    ...(recentPulls.length === 0 ? [] : noteShift(followed)),
+    ...noteHold(history),
+  ];
+}
+
+/** What changed from the baseline to the later pulls that nothing was corrected for. */
+function noteShift({ shift: { uncorrected, notWritten, possiblePct } }: FollowedHistory): string[] {
+  const changes = joinWords(uncorrected.map(sayChange));
+  const size = formatNumber(possiblePct, 1);
+  return [
+    ...(uncorrected.length === 0
       ? []
       : [
-          `Not corrected for: ${joinWords(shift.uncorrected.map(sayChange))}. Common practice has it that this alone moves a peak by about ${formatNumber(shift.possiblePct, 1)} % either way.`,
+          `Not corrected for: ${changes}. Common practice has it that this alone moves a peak by about ${size} % either way.`,
         ]),
-    ...(shift.notWritten.length === 0
+    ...(notWritten.length === 0
       ? []
-      : [`Not written down, so nobody can say whether it changed: ${listConditions(shift.notWritten)}.`]),
-    ...noteHold(history),
+      : [`Not written down, so nobody can say whether it changed: ${listConditions(notWritten)}.`]),
   ];
 }
 

@@ -1,6 +1,7 @@
 import type { Preset, PresetChange } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
 import { ceilingOfCar } from '../engine/ceiling-of-car.js';
+import { refreshDrift } from '../outlook/refresh-drift.js';
 import type { Actor } from '../plumbing/actor.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { changedMeanwhile } from '../plumbing/etags.js';
@@ -37,6 +38,7 @@ export async function changePreset(
     checkPresetValues(values, record.car.controller, ceilingOfCar(record.car));
     await claimRevision(tx, record, expectedRevision, values.slot);
     await writeRevision(tx, actor, record, { values, fields, reason });
+    await refreshDrift(tx, actor, presetId);
   });
   return getPreset(actor, presetId);
 }

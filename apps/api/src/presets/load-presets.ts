@@ -1,9 +1,10 @@
-import { CarLimits, Mechanics, PresetKind, SettingRange } from '@pullbook/contracts';
+import { CarLimits, Mechanics, PresetKind, SettingRange, type DriftAlarm } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
 import { DomainError } from '../plumbing/domain-error.js';
 import type { pageArguments } from '../plumbing/paging.js';
 import type { AdvicePull } from '@pullbook/next-pull';
 import { storedMapOf, type StoredMap } from '../engine/stored-map.js';
+import { driftAlarmOf } from './drift-alarm-of.js';
 import { earlierSpreads, type EarlierSpread } from './earlier-spreads.js';
 import type { ControllerAbilities } from './check-preset-values.js';
 import type { PresetValues } from './preset-values.js';
@@ -41,6 +42,8 @@ export interface PresetRecord {
   readonly pulls: readonly PresetPull[];
   /** How far its peaks scattered on earlier visits. */
   readonly spreads: readonly EarlierSpread[];
+  /** The drift alarm that stands. */
+  readonly drift: DriftAlarm | null;
 }
 
 const pullFields = {
@@ -71,9 +74,10 @@ export async function loadPresets(
         orderBy: [{ visit: { number: 'desc' } }, { number: 'asc' }],
         select: pullFields,
       },
+      driftAlarms: { where: { clearedAt: null }, orderBy: { id: 'asc' }, take: 1 },
     },
   });
-  return rows.map(({ car, revisions, pulls, ...row }) => ({
+  return rows.map(({ car, revisions, pulls, driftAlarms, ...row }) => ({
     id: row.id,
     car: presetCarOf(car),
     revision: row.revision,
@@ -83,6 +87,7 @@ export async function loadPresets(
     values: valuesOf(row.id, revisions[0]),
     pulls: pulls.filter((pull) => pull.visitId === pulls[0]?.visitId).map(presetPullOf),
     spreads: earlierSpreads(pulls, pulls[0]?.visitId),
+    drift: driftAlarmOf(driftAlarms[0]),
   }));
 }
 

@@ -31,6 +31,7 @@ export function presentPreset(record: PresetRecord, rules: WorkshopRules): Prese
     state: standing.state,
     missing: sayMissing(standing, rules.requiredPulls),
     proof: presentProof(standing, record, rules),
+    drift: record.drift,
     revision: record.revision,
     createdAt: record.createdAt.toISOString(),
   };

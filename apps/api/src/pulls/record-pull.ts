@@ -1,5 +1,6 @@
 import type { Pull, PullNew } from '@pullbook/contracts';
 import { readAdviceRules } from '../advice/read-advice-rules.js';
+import { refreshDrift } from '../outlook/refresh-drift.js';
 import type { Actor } from '../plumbing/actor.js';
 import { holdOpenVisit } from '../tuning-sessions/hold-open-visit.js';
 import { loadSession } from '../tuning-sessions/load-session.js';
@@ -26,7 +27,7 @@ export async function recordPull(actor: Actor, sessionId: string, input: PullNew
     await holdOpenVisit(tx, visitId);
     const session = await loadSession(tx, sessionId);
     const goal = await preparePull(tx, session, input);
-    return writePull(
+    const written = await writePull(
       tx,
       actor,
       { session, goal, stepLimit },
@@ -46,6 +47,8 @@ export async function recordPull(actor: Actor, sessionId: string, input: PullNew
         recordedAt: input.recordedAt === undefined ? actor.now() : new Date(input.recordedAt),
       },
     );
+    await refreshDrift(tx, actor, input.presetId);
+    return written;
   });
   return { pull, visitId };
 }

@@ -1,3 +1,4 @@
+import { refreshDrift } from '../outlook/refresh-drift.js';
 import type { Actor } from '../plumbing/actor.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { recordEvent } from '../plumbing/record-event.js';
@@ -35,6 +36,7 @@ export async function voidPull(actor: Actor, pullId: string, reason: string): Pr
         logPullIndex: before.logPullIndex,
       },
     });
+    await refreshDrift(tx, actor, row.presetId);
     return presentPull(row);
   });
   return { pull, visitId: found.visitId };

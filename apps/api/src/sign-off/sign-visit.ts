@@ -1,6 +1,7 @@
 import { signOffKeys, type PresetEvidence, type SignOff, type SignOffNew } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
 import { readAdviceRules } from '../advice/read-advice-rules.js';
+import { refreshDrift } from '../outlook/refresh-drift.js';
 import type { Actor } from '../plumbing/actor.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { recordEvent } from '../plumbing/record-event.js';
@@ -33,6 +34,7 @@ export async function signVisit(actor: Actor, visitId: string, input: SignOffNew
     }
     const covered = checkSignOff(input, await loadEvidence(tx, visit, rules));
     await seal(tx, actor, visit, { covered, input });
+    for (const { presetId } of covered) await refreshDrift(tx, actor, presetId);
     await enterStage(tx, actor, visit, { stage: 'ready', note: `signed off by ${input.signedName}` });
   });
   return getSignOff(actor, visitId);

@@ -1,5 +1,7 @@
 import type { TuningSession, TuningSessionChange } from '@pullbook/contracts';
+import type { WorkshopTransaction } from '@pullbook/database';
 import type { z } from 'zod';
+import { refreshDrift } from '../outlook/refresh-drift.js';
 import type { Actor } from '../plumbing/actor.js';
 import { recordEvent } from '../plumbing/record-event.js';
 import { claimSession } from './claim-session.js';
@@ -31,6 +33,18 @@ export async function changeSession(
       summary: `changed ${Object.keys(data).join(', ')} of tuning session ${number}`,
       detail: data,
     });
+    if (change.air !== undefined) await refreshDriftOf(tx, actor, sessionId);
   });
   return getSession(actor, sessionId);
+}
+
+/** Other air makes other conditions of every preset that was pulled in the session. */
+async function refreshDriftOf(tx: WorkshopTransaction, actor: Actor, sessionId: string): Promise<void> {
+  const pulled = await tx.pull.findMany({
+    where: { tuningSessionId: sessionId },
+    distinct: ['presetId'],
+    orderBy: { presetId: 'asc' },
+    select: { presetId: true },
+  });
+  for (const { presetId } of pulled) await refreshDrift(tx, actor, presetId);
 }

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { Id, Instant, Line } from '../basics/basics.js';
+import { DriftAlarm } from '../outlook/drift-alarm.js';
 import { PresetState } from '../presets/presets.js';
 import { Stage } from '../visits/visits.js';
 
@@ -37,6 +38,8 @@ export const BoardCard = z
         slot: z.number().int(),
         state: PresetState,
         strip: StripFigures,
+        /** The drift alarm that stands; null while none does. */
+        drift: DriftAlarm.nullable(),
       }),
     ),
     /** What holds it up, or what comes next, in one plain sentence. */

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { Id, Instant, Line } from '../basics/basics.js';
 import { Forecast } from '../advice/forecast.js';
+import { DriftAlarm } from './drift-alarm.js';
 
 export const ConditionName = z.enum(['gear', 'gradient', 'intake', 'barometer', 'heatSoak']);
 export type ConditionName = z.infer<typeof ConditionName>;
@@ -37,9 +38,6 @@ export const OutlookPull = z
   .meta({ id: 'OutlookPull' });
 export type OutlookPull = z.infer<typeof OutlookPull>;
 
-export const DriftRule = z.enum(['shewhart-single-pull', 'ewma-moving-average']);
-export type DriftRule = z.infer<typeof DriftRule>;
-
 const ChartPoint = z.object({
   pullId: Id,
   plottedKpa: z.number(),
@@ -47,25 +45,6 @@ const ChartPoint = z.object({
   highKpa: z.number(),
   isOut: z.boolean(),
 });
-
-/** A drift alarm in short: what boards and lists show. */
-export const DriftAlarm = z
-  .object({
-    rule: DriftRule,
-    /** Latest moving average against the baseline, %. */
-    driftPct: z.number(),
-    /** Pull at which the rule fired first. */
-    pullId: Id,
-    visitId: Id,
-    visitNumber: z.number().int(),
-    pullNumber: z.number().int(),
-    /** Other weather than in the baseline, not corrected for, may explain it. */
-    mayBeConditions: z.boolean(),
-    /** In one plain sentence. */
-    text: z.string(),
-  })
-  .meta({ id: 'DriftAlarm' });
-export type DriftAlarm = z.infer<typeof DriftAlarm>;
 
 /** Drift since the baseline, by a chart of single pulls (Shewhart) and one of their moving average (EWMA). */
 export const PresetDrift = z

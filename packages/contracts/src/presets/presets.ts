@@ -10,6 +10,7 @@ import {
   PageQuery,
   RecordRevision,
 } from '../basics/basics.js';
+import { DriftAlarm } from '../outlook/drift-alarm.js';
 
 export const PresetKind = z.enum(['standing', 'timed-override']);
 
@@ -74,6 +75,8 @@ export const Preset = z
     missing: z.array(z.string()),
     /** Null while goal or duty are missing. */
     proof: PresetProof.nullable(),
+    /** The drift alarm that stands; null while none does. */
+    drift: DriftAlarm.nullable(),
     revision: RecordRevision,
     createdAt: Instant,
   })

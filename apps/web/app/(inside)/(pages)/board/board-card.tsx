@@ -4,6 +4,7 @@ import type { BoardCard as Card, Stage } from '@pullbook/contracts';
 import Link from 'next/link';
 import { memo } from 'react';
 import { Plate } from '../../../../components/marks/marks';
+import { DriftLink } from '../../../../components/preset/drift-link';
 import { PeakStrip } from '../../../../components/pictures/peak-strip';
 import { presetStateNames, presetStateShapes } from '../../../../components/preset/preset-state-names';
 import { sayWhen } from '../../../../components/time/say-when';
@@ -48,6 +49,9 @@ export const BoardCard = memo(function BoardCard({ card, onMove }: BoardCardProp
           </div>
         ))}
       </div>
+      {card.presets.map(({ presetId, name, drift }) => (
+        <DriftLink key={presetId} carId={card.carId} presetId={presetId} name={name} drift={drift} />
+      ))}
       {card.status === '' ? null : (
         <p className={card.needsAttention ? styles.statusMind : styles.status} title={card.status}>
           {card.needsAttention ? <span aria-hidden="true">▲ </span> : null}

@@ -6,6 +6,7 @@ import { Button } from '../../../../../components/button/button';
 import { Dialog } from '../../../../../components/dialog/dialog';
 import { Empty, Skeleton } from '../../../../../components/marks/marks';
 import { ProblemNote } from '../../../../../components/marks/problem-note';
+import { DriftLink } from '../../../../../components/preset/drift-link';
 import { GoalForm } from '../../../../../components/preset/goal-form';
 import { PresetForm } from '../../../../../components/preset/preset-form';
 import { ProofLines } from '../../../../../components/preset/proof-lines';
@@ -97,6 +98,7 @@ function PresetLine({ preset, mayTune, onOpen }: PresetLineProps) {
       {preset.purpose === '' ? null : <p className="soft">{preset.purpose}</p>}
       <p>{[target, ceiling, duty, ...holdOf(preset)].join(' · ')}</p>
       <ProofLines preset={preset} />
+      <DriftLink carId={preset.carId} presetId={preset.id} drift={preset.drift} />
       <div className="row">
         {mayTune ? (
           <Button
