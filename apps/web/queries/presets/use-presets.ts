@@ -13,6 +13,15 @@ export const presetsQueryOptions = (carId: string) =>
 /** The presets of one car; an empty id asks for nothing. */
 export const usePresets = (carId: string) => useQuery(presetsQueryOptions(carId));
 
+export const presetQueryOptions = (presetId: string) =>
+  queryOptions({
+    queryKey: ['presets', 'one', presetId],
+    queryFn: ({ signal }) => get<Preset>(`/presets/${presetId}`, signal),
+  });
+
+/** One preset. */
+export const usePreset = (presetId: string) => useQuery(presetQueryOptions(presetId));
+
 export const presetRevisionsQueryOptions = (presetId: string) =>
   queryOptions({
     queryKey: ['presets', 'revisions', presetId],

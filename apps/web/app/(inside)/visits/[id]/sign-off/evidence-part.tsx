@@ -4,6 +4,7 @@ import type { PresetEvidence } from '@pullbook/contracts';
 import type { ReactNode } from 'react';
 import { Mind } from '../../../../../components/marks/marks';
 import { useUnits, type PersonsUnits } from '../../../../../components/units/use-units';
+import { DriftBeforeSigning } from './drift-before-signing';
 import styles from './sign-off.module.css';
 
 interface EvidencePartProps {
@@ -30,6 +31,7 @@ export function EvidencePart({ evidence, lead }: EvidencePartProps) {
           </div>
         ))}
       </dl>
+      <DriftBeforeSigning presetId={evidence.presetId} />
       {evidence.missing.length === 0 ? null : (
         <Mind title="Cannot be signed off yet">
           <ul>

@@ -3,6 +3,7 @@
 import type { PresetForecast } from '@pullbook/contracts';
 import { formatNumber } from '@pullbook/tuning-math';
 import { conditionNames } from './say-conditions';
+import styles from './outlook.module.css';
 
 const statusWords = {
   unknown: '? unknown: these pulls do not tell',
@@ -14,7 +15,7 @@ const statusWords = {
 export function EffectsTable({ effects }: Readonly<{ effects: PresetForecast['effects'] }>) {
   return (
     <div className="scroll" tabIndex={0} role="region" aria-label="Effects of conditions">
-      <table>
+      <table className={styles.effects}>
         <thead>
           <tr>
             <th scope="col">Condition</th>

@@ -5,6 +5,7 @@ import Link from 'next/link';
 import { sayDate } from '../../../../../../components/time/say-when';
 import { useUnits, type PersonsUnits } from '../../../../../../components/units/use-units';
 import { conditionNames, sayConditions } from './say-conditions';
+import styles from './outlook.module.css';
 
 const partNames: Readonly<Record<OutlookPull['part'], string>> = {
   before: 'before',
@@ -25,7 +26,7 @@ export function OutlookPulls({ outlook }: Readonly<{ outlook: PresetOutlook }>) 
         {pulls.length} {pulls.length === 1 ? 'pull' : 'pulls'} at {dutyPct} % duty{hold}
       </h2>
       <div className="scroll" tabIndex={0} role="region" aria-label="Pulls">
-        <table>
+        <table className={styles.pulls}>
           <thead>
             <tr>
               <th scope="col">Visit</th>

@@ -77,6 +77,7 @@ function PresetLinks({ carId, presets, chosenId }: PresetLinksProps) {
           <span className="small">
             <span aria-hidden="true">{presetStateShapes[preset.state]} </span>
             {presetStateNames[preset.state]}
+            {preset.drift === null ? '' : ', ▲ drift'}
           </span>
         </Link>
       ))}
