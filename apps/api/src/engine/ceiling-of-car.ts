@@ -23,7 +23,7 @@ export interface CountedLimit {
 }
 
 /** The highest ceiling that any preset of a car may have, and why. */
-export interface CarCeiling {
+export interface BuiltCeiling {
   readonly ceilingKpa: number;
   readonly binds: CountedLimit;
   /** Lowest first. */
@@ -47,7 +47,7 @@ export const limitNames: Readonly<Record<CeilingCause, string>> = {
  *
  * @returns null where no limit is known
  */
-export function ceilingOfCar(car: CeilingCar): CarCeiling | null {
+export function ceilingOfCar(car: CeilingCar): BuiltCeiling | null {
   const { injectors, map } = computedLimits(car);
   const entered = Object.entries(car.limits).filter(([, kpa]) => kpa !== null);
   const limits: CeilingLimits = {

@@ -2,7 +2,7 @@ import type { CarLimits, CeilingCause, CeilingRow } from '@pullbook/contracts';
 import {
   computedLimits,
   limitNames,
-  type CarCeiling,
+  type BuiltCeiling,
   type CeilingCar,
   type CountedLimit,
 } from './ceiling-of-car.js';
@@ -22,7 +22,7 @@ const whyCounted: Partial<Record<CeilingCause, string>> = {
 };
 
 /** All limits that a ceiling may follow from, lowest first, those that are not known at the end. */
-export function ceilingRows(car: CeilingCar, ceiling: CarCeiling | null): CeilingRow[] {
+export function ceilingRows(car: CeilingCar, ceiling: BuiltCeiling | null): CeilingRow[] {
   const { injectors, map } = computedLimits(car);
   const rows = [
     ...entered.map(([cause]) => enteredRow(cause, ceiling)),
@@ -32,7 +32,7 @@ export function ceilingRows(car: CeilingCar, ceiling: CarCeiling | null): Ceilin
   return rows.sort((a, b) => (a.limitKpa ?? Infinity) - (b.limitKpa ?? Infinity));
 }
 
-function enteredRow(cause: CeilingCause, ceiling: CarCeiling | null): CeilingRow {
+function enteredRow(cause: CeilingCause, ceiling: BuiltCeiling | null): CeilingRow {
   const counted = ceiling?.counted.find((limit) => limit.cause === cause);
   if (counted !== undefined) return countedRow(counted, ceiling, whyCounted[cause] ?? 'as entered');
   return {
@@ -42,7 +42,7 @@ function enteredRow(cause: CeilingCause, ceiling: CarCeiling | null): CeilingRow
   };
 }
 
-function computedRow(cause: CeilingCause, limit: ComputedLimit, ceiling: CarCeiling | null): CeilingRow {
+function computedRow(cause: CeilingCause, limit: ComputedLimit, ceiling: BuiltCeiling | null): CeilingRow {
   const counted = ceiling?.counted.find((one) => one.cause === cause);
   if (counted !== undefined) return countedRow(counted, ceiling, limit.why);
   const { kpa, why } = limit;
@@ -52,7 +52,7 @@ function computedRow(cause: CeilingCause, limit: ComputedLimit, ceiling: CarCeil
   return { ...noLimit(cause), state: 'estimate', statedKpa: kpa, limitKpa: kpa, headroomKpa, why, open };
 }
 
-function countedRow(counted: CountedLimit, ceiling: CarCeiling | null, why: string): CeilingRow {
+function countedRow(counted: CountedLimit, ceiling: BuiltCeiling | null, why: string): CeilingRow {
   const state = ceiling?.binds.cause === counted.cause ? 'binding' : 'counts';
   return { ...counted, state, why, open: [] };
 }

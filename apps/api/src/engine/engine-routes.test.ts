@@ -173,6 +173,16 @@ test('a ceiling is refused above over-boost cut less its margin, and above injec
   expect((await propose(small, 160)).json().errors[0].message).toContain("injectors' limit");
 });
 
+test('GET /cars/{id}/ceiling tells everybody of the workshop what binds, and no stranger', async () => {
+  const airAndFuel = { ...known, injectorFlowCm3PerMin: 400 };
+  const id = await park({ mechanics: { ...mechanics, airAndFuel } });
+  const { ceilingKpa, binds, limits: rows } = await sheetOf(id);
+  const answer = await shop.desk.ask('GET', `/cars/${id}/ceiling`);
+  expect(answer.json()).toEqual({ carId: id, ceilingKpa, binds, limits: rows });
+  expect(binds).toBe('injectors');
+  expect((await shop.stranger.ask('GET', `/cars/${id}/ceiling`)).statusCode).toBe(404);
+});
+
 test('PATCH /cars/{id} with mechanics that say nothing of air and fuel leaves them as they are', async () => {
   const id = await park({ mechanics });
   const payload = { mechanics: { ...mechanics, displacementL: 2.2, airAndFuel: undefined } };

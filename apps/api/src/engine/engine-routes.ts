@@ -1,7 +1,8 @@
-import { CarCompressorMap, CompressorMapNew, EngineSheet, IdParams } from '@pullbook/contracts';
+import { CarCeiling, CarCompressorMap, CompressorMapNew, EngineSheet, IdParams } from '@pullbook/contracts';
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
 import { z } from 'zod';
 import { replyRecord, seenRevision } from '../plumbing/etags.js';
+import { getCarCeiling } from './get-car-ceiling.js';
 import { getCompressorMap } from './get-compressor-map.js';
 import { getEngineSheet } from './get-engine-sheet.js';
 import { removeCompressorMap } from './remove-compressor-map.js';
@@ -17,6 +18,12 @@ export const engineRoutes: FastifyPluginAsyncZod = async (app) => {
     '/cars/:id/engine',
     { ...forTuners, schema: { tags, params: IdParams, response: { 200: EngineSheet } } },
     ({ actor, params }) => getEngineSheet(actor, params.id),
+  );
+
+  app.get(
+    '/cars/:id/ceiling',
+    { schema: { tags, params: IdParams, response: { 200: CarCeiling } } },
+    ({ actor, params }) => getCarCeiling(actor, params.id),
   );
 
   app.get(

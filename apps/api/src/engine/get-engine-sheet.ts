@@ -1,20 +1,14 @@
-import {
-  CarLimits,
-  Mechanics,
-  type EnginePoint,
-  type EngineSheet,
-  type PresetUnderCeiling,
-} from '@pullbook/contracts';
+import type { EnginePoint, EngineSheet, PresetUnderCeiling } from '@pullbook/contracts';
 import type { Actor } from '../plumbing/actor.js';
-import { DomainError } from '../plumbing/domain-error.js';
 import { loadPresets } from '../presets/load-presets.js';
-import { ceilingOfCar, type CarCeiling } from './ceiling-of-car.js';
+import { ceilingOfCar, type BuiltCeiling } from './ceiling-of-car.js';
 import { ceilingRows } from './ceiling-rows.js';
 import { airOnRecord, engineWay } from './engine-air.js';
 import { missingOf, readEngineInputs, type EngineInputs } from './engine-inputs.js';
 import { enginePoint, type PointName } from './engine-point.js';
 import { pullsOnMap } from './pulls-on-map.js';
-import { mapOf, storedMapOf, type StoredMap } from './stored-map.js';
+import { loadCeilingCar } from './load-ceiling-car.js';
+import { mapOf, type StoredMap } from './stored-map.js';
 
 /**
  * All that follows from a car's engine data: the ceiling with the limit that binds, the way of air and fuel at targets
@@ -23,23 +17,20 @@ import { mapOf, storedMapOf, type StoredMap } from './stored-map.js';
  * @throws DomainError not-found
  */
 export async function getEngineSheet({ db }: Actor, carId: string): Promise<EngineSheet> {
-  const row = await db.car.findUnique({ where: { id: carId } });
-  if (row === null) throw new DomainError('not-found', 'there is no car of this id');
-  const limits = CarLimits.parse(row.limits);
-  const mechanics = Mechanics.parse(row.mechanics);
-  const compressorMap = storedMapOf(row.compressorMap);
-  const inputs = readEngineInputs(mechanics);
-  const ceiling = ceilingOfCar({ limits, mechanics, compressorMap });
+  const car = await loadCeilingCar(db, carId);
+  const { compressorMap } = car;
+  const inputs = readEngineInputs(car.mechanics);
+  const ceiling = ceilingOfCar(car);
   const presets = await presetsUnder(db, carId, ceiling);
   const pulls = await pullsOnMap(db, carId, { inputs, map: mapOf(compressorMap) });
   return {
     carId,
-    revision: row.revision,
+    revision: car.revision,
     inputs: [...inputs.list],
     air: { ...airOnRecord(inputs), heightM: inputs.values.heightM ?? 0 },
     ceilingKpa: ceiling?.ceilingKpa ?? null,
     binds: ceiling?.binds.cause ?? null,
-    limits: ceilingRows({ limits, mechanics, compressorMap }, ceiling),
+    limits: ceilingRows(car, ceiling),
     presets,
     missing: missingOf(inputs, ['displacementL', 'revLimitRpm']),
     points: await pointsOf(db, carId, { inputs, compressorMap, names: pointNames(presets, ceiling) }),
@@ -55,7 +46,7 @@ export async function getEngineSheet({ db }: Actor, carId: string): Promise<Engi
 async function presetsUnder(
   db: Actor['db'],
   carId: string,
-  ceiling: CarCeiling | null,
+  ceiling: BuiltCeiling | null,
 ): Promise<PresetUnderCeiling[]> {
   const presets = await loadPresets(db, { carId });
   return presets
@@ -66,7 +57,7 @@ async function presetsUnder(
     });
 }
 
-function pointNames(presets: readonly PresetUnderCeiling[], ceiling: CarCeiling | null): PointName[] {
+function pointNames(presets: readonly PresetUnderCeiling[], ceiling: BuiltCeiling | null): PointName[] {
   const ofPresets = presets.flatMap(({ presetId, name, targetKpa, ceilingKpa }) => {
     const preset = { presetId, presetName: name };
     return [

@@ -1,5 +1,5 @@
 import type { SettingRange } from '@pullbook/contracts';
-import { sayLimit, type CarCeiling } from '../engine/ceiling-of-car.js';
+import { sayLimit, type BuiltCeiling } from '../engine/ceiling-of-car.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { checkSetting } from './check-setting.js';
 import type { PresetValues } from './preset-values.js';
@@ -23,7 +23,7 @@ export interface ControllerAbilities {
 export function checkPresetValues(
   values: PresetValues,
   controller: ControllerAbilities | null,
-  allowed: CarCeiling | null,
+  allowed: BuiltCeiling | null,
 ): void {
   checkGoal(values, allowed);
   checkKind(values, controller);
@@ -35,7 +35,10 @@ function refuse(field: string, message: string): never {
   throw new DomainError('invalid-request', message, { errors: [{ field, message }] });
 }
 
-function checkGoal({ targetKpa, toleranceKpa, ceilingKpa }: PresetValues, allowed: CarCeiling | null): void {
+function checkGoal(
+  { targetKpa, toleranceKpa, ceilingKpa }: PresetValues,
+  allowed: BuiltCeiling | null,
+): void {
   if (targetKpa !== null && toleranceKpa >= targetKpa) {
     refuse(
       'toleranceKpa',

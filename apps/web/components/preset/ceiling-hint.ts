@@ -46,6 +46,11 @@ export function sayCeilingHint(limits: CarLimits, units: PersonsUnits): string {
   const binding = findBindingLimit(limits);
   if (binding === null)
     return 'No limit of this car is on record yet: enter what you know on the car’s page.';
+  return sayBinding(binding, units);
+}
+
+/** Which limit binds, what is kept below it, in one sentence. */
+export function sayBinding(binding: BindingLimit, units: PersonsUnits): string {
   const stated = `${binding.name}, ${units.write(binding.statedKpa)}`;
   if (binding.kpa === binding.statedKpa) return `This car’s lowest limit: ${stated}.`;
   return `This car’s lowest limit: ${stated}; a ceiling stays below it, at ${units.write(binding.kpa)} or less.`;

@@ -9,7 +9,7 @@ import { readValues } from '../form/read-values';
 import { useDraft } from '../form/use-draft';
 import { ProblemNote } from '../marks/problem-note';
 import { useUnits } from '../units/use-units';
-import { sayCeilingHint } from './ceiling-hint';
+import { useCeilingHint } from './use-ceiling-hint';
 
 interface GoalFormProps {
   readonly preset: Preset;
@@ -20,6 +20,7 @@ interface GoalFormProps {
 /** Target, tolerance and ceiling of one preset. Without them nothing is advised. */
 export function GoalForm({ preset, car, onDone }: GoalFormProps) {
   const units = useUnits();
+  const ceilingHint = useCeilingHint(car, units);
   const change = useChangePreset();
   const draft = useDraft({
     targetKpa: units.toField(preset.targetKpa),
@@ -65,7 +66,7 @@ export function GoalForm({ preset, car, onDone }: GoalFormProps) {
           label={`Ceiling, ${unit}`}
           unit={unit}
           inputMode="decimal"
-          hint={`No pull may pass it. ${sayCeilingHint(car.limits, units)}`}
+          hint={`No pull may pass it. ${ceilingHint}`}
           {...draft.bind('ceilingKpa')}
         />
       </div>

@@ -11,7 +11,7 @@ import { readValues } from '../form/read-values';
 import { useDraft } from '../form/use-draft';
 import { ProblemNote } from '../marks/problem-note';
 import { useUnits } from '../units/use-units';
-import { sayCeilingHint } from './ceiling-hint';
+import { useCeilingHint } from './use-ceiling-hint';
 
 interface PresetFormProps {
   readonly car: Car;
@@ -23,6 +23,7 @@ interface PresetFormProps {
 /** A new preset: what it is for, its slot, its goal. */
 export function PresetForm({ car, presets, onDone, onCancel }: PresetFormProps) {
   const units = useUnits();
+  const ceilingHint = useCeilingHint(car, units);
   const unit = units.pressureWord;
   const create = useCreatePreset(car.id);
   const controller = useControllers().data?.find((one) => one.id === car.controllerId);
@@ -85,7 +86,7 @@ export function PresetForm({ car, presets, onDone, onCancel }: PresetFormProps) 
           label={`Ceiling, ${unit}`}
           unit={unit}
           inputMode="decimal"
-          hint={`No pull may pass it. ${sayCeilingHint(car.limits, units)}`}
+          hint={`No pull may pass it. ${ceilingHint}`}
           {...draft.bind('ceilingKpa')}
         />
       </div>

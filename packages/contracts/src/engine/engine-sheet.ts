@@ -173,3 +173,11 @@ export const EngineSheet = z
   })
   .meta({ id: 'EngineSheet' });
 export type EngineSheet = z.infer<typeof EngineSheet>;
+
+/** The ceiling builder's answer alone. */
+export const CarCeiling = EngineSheet.pick({ carId: true, ceilingKpa: true, binds: true, limits: true }).meta(
+  {
+    id: 'CarCeiling',
+  },
+);
+export type CarCeiling = z.infer<typeof CarCeiling>;

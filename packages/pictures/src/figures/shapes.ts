@@ -10,7 +10,8 @@
  * - `pull`, `void`, `over`: a usable pull (filled circle), a void one (hollow), one past the ceiling (square)
  * - `next`: where the next pull's peak is expected (open bar)
  * - `curve-band`, `curve`: predicted response, its range and its median
- * - `speed-line`, `surge`, `choke`: a compressor map; `goal-line`: the engine's line on it; `trail`: the way of a pull
+ * - `speed-line`, `island` (equal efficiency), `surge`, `choke`: a compressor map; `goal-line`: the engine's line on it;
+ *   `trail`: the way of a pull
  * - `past`: a pull of the baseline; `centre`: its mean; `limit`, `limit-average`: limits of single pulls and of their
  *   moving average; `fired`: where a rule fired
  * - `cell`, `cell-beyond`, `cell-over`: a forecast told by the pulls, one further out than they are, one too likely to
@@ -36,6 +37,7 @@ export type ShapeRole =
   | 'curve-band'
   | 'curve'
   | 'speed-line'
+  | 'island'
   | 'surge'
   | 'choke'
   | 'goal-line'
@@ -60,6 +62,7 @@ export type ShapeRole =
   | 'base-text'
   | 'next-text'
   | 'goal-text'
+  | 'island-text'
   | 'pull-text'
   | 'void-text'
   | 'over-text'

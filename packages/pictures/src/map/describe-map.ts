@@ -21,12 +21,13 @@ export function describeMap({ lines, goals, pulls }: MapFigures): string {
 /** Speed lines, engine's lines and pulls as a table: name, flow and ratio at surge, start or peak, and where it ends. */
 export function mapTable({ lines, goals, pulls }: MapFigures): PictureTable {
   return {
-    header: ['What', 'Flow kg/s', 'Pressure ratio', 'Where'],
+    header: ['What', 'Flow kg/s', 'Pressure ratio', 'Efficiency %', 'Where'],
     rows: [
       ...pulls.map(({ number, name, peak, standing }) => [
         `pull ${number}, ${name}`,
         flow(peak.flowKgPerS),
         peak.pressureRatio.toFixed(2),
+        '',
         standing,
       ]),
       ...goals.map(({ letter, name, spots }) => {
@@ -35,14 +36,16 @@ export function mapTable({ lines, goals, pulls }: MapFigures): PictureTable {
           `line ${letter}, ${name}`,
           end ? flow(end.flowKgPerS) : '',
           end ? end.pressureRatio.toFixed(2) : '',
+          '',
           'at the rev limit',
         ];
       }),
-      ...lines.flatMap(({ shaftSpeedRpm, spots }) =>
+      ...lines.flatMap(({ shaftSpeedRpm, spots, efficienciesPct }) =>
         spots.map((spot, index) => [
           `${speed(shaftSpeedRpm)} r/min`,
           flow(spot.flowKgPerS),
           spot.pressureRatio.toFixed(2),
+          efficienciesPct?.[index]?.toFixed(0) ?? '',
           index === 0 ? 'surge' : index === spots.length - 1 ? 'choke' : '',
         ]),
       ),

@@ -3,14 +3,27 @@ import { describe, expect, it } from 'vitest';
 import { NotDrawableError } from '../errors.js';
 import type { TextShape } from '../figures/shapes.js';
 import { outOfBounds, overlaps } from '../figures/test-picture.js';
+import { mapIslands } from './map-islands.js';
 import { layoutCompressorMap, type MapFigures, type MapSpot } from './index.js';
 
 const spot = (flowKgPerS: number, pressureRatio: number): MapSpot => ({ flowKgPerS, pressureRatio });
 const figures: MapFigures = {
   lines: [
-    { shaftSpeedRpm: 60_000, spots: [spot(0.04, 1.4), spot(0.08, 1.36), spot(0.12, 1.2)] },
-    { shaftSpeedRpm: 100_000, spots: [spot(0.06, 2), spot(0.14, 1.92), spot(0.2, 1.6)] },
-    { shaftSpeedRpm: 140_000, spots: [spot(0.1, 2.9), spot(0.2, 2.75), spot(0.28, 2.2)] },
+    {
+      shaftSpeedRpm: 60_000,
+      spots: [spot(0.04, 1.4), spot(0.08, 1.36), spot(0.12, 1.2)],
+      efficienciesPct: [66, 74, 60],
+    },
+    {
+      shaftSpeedRpm: 100_000,
+      spots: [spot(0.06, 2), spot(0.14, 1.92), spot(0.2, 1.6)],
+      efficienciesPct: [66, 76, 60],
+    },
+    {
+      shaftSpeedRpm: 140_000,
+      spots: [spot(0.1, 2.9), spot(0.2, 2.75), spot(0.28, 2.2)],
+      efficienciesPct: [64, 73, 58],
+    },
   ],
   goals: [{ letter: 'A', name: 'Dry, target 100 kPa', spots: [spot(0.09, 2.08), spot(0.18, 2.08)] }],
   pulls: [
@@ -47,16 +60,32 @@ describe('layoutCompressorMap(figures, size)', () => {
     expect(second[1]).toBeLessThan(first[1]);
   });
 
+  it('draws lines of equal efficiency where the efficiency on them is that', () => {
+    const { shapes } = layoutCompressorMap(figures, size);
+    const islands = shapes.filter(({ role }) => role === 'island');
+    expect(islands.length).toBeGreaterThan(1);
+    expect(textsOf(figures)).toEqual(expect.arrayContaining(['70 %']));
+    const [seventy] = mapIslands(figures.lines).filter(({ text }) => text === '70 %');
+    // On the slowest line efficiency runs from 66 at 0.04 kg/s to 74 at 0.08: 70 lies half way.
+    const onSlowest =
+      seventy?.pieces.flat().filter(({ flowKgPerS }) => Math.abs(flowKgPerS - 0.06) < 1e-9) ?? [];
+    expect(onSlowest.some(({ pressureRatio }) => Math.abs(pressureRatio - 1.38) < 1e-9)).toBe(true);
+    const bare = figures.lines.map((line, index) =>
+      index === 0 ? { ...line, efficienciesPct: null } : line,
+    );
+    expect(mapIslands(bare)).toEqual([]);
+  });
+
   it('marks a pull that leaves the map by a square and says so in words', () => {
     const pulls = figures.pulls.map((pull) => ({ ...pull, isOutside: true, standing: 'beyond surge' }));
     const picture = layoutCompressorMap({ ...figures, pulls }, size);
     expect(picture.shapes.some(({ role }) => role === 'over')).toBe(true);
     expect(picture.description).toContain('leaving it: 7');
-    expect(picture.table.rows[0]).toEqual(['pull 7, Dry', '0.110', '2.05', 'beyond surge']);
+    expect(picture.table.rows[0]).toEqual(['pull 7, Dry', '0.110', '2.05', '', 'beyond surge']);
   });
 
   it('refuses what cannot be drawn, naming it', () => {
-    const lines = [{ shaftSpeedRpm: 1, spots: [spot(NaN, 2)] }];
+    const lines = [{ shaftSpeedRpm: 1, spots: [spot(NaN, 2)], efficienciesPct: null }];
     expect(() => layoutCompressorMap({ ...figures, lines }, size)).toThrow('lines[0].spots[0].flowKgPerS');
     expect(() => layoutCompressorMap(figures, { width: 100, height: 300 })).toThrow(NotDrawableError);
   });
@@ -72,9 +101,20 @@ describe('layoutCompressorMap(figures, size)', () => {
       )
       .map((all) => all.map(([flow, ratio]) => spot(flow, ratio)));
     const maps = fc.record({
-      lines: fc.array(fc.record({ shaftSpeedRpm: fc.integer({ min: 1, max: 300_000 }), spots }), {
-        maxLength: 9,
-      }),
+      lines: fc.array(
+        fc
+          .record({
+            shaftSpeedRpm: fc.integer({ min: 1, max: 300_000 }),
+            spots,
+            known: fc.boolean(),
+            pct: fc.array(fc.double({ min: 20, max: 90, noNaN: true }), { minLength: 8, maxLength: 8 }),
+          })
+          .map(({ known, pct, ...line }) => ({
+            ...line,
+            efficienciesPct: known ? pct.slice(0, line.spots.length) : null,
+          })),
+        { maxLength: 9 },
+      ),
       goals: fc.array(fc.record({ letter: fc.constantFrom('A', 'B'), name: fc.constant('x'), spots }), {
         maxLength: 6,
       }),

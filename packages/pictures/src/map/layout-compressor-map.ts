@@ -22,6 +22,11 @@ export function layoutCompressorMap(figures: MapFigures, size: MapSize): Picture
   requireFigure('width', size.width, LEAST_WIDTH);
   requireFigure('height', size.height, LEAST_HEIGHT);
   checkSpots('lines', figures.lines);
+  figures.lines.forEach(({ efficienciesPct }, index) =>
+    efficienciesPct?.forEach((pct, place) =>
+      requireFigure(`lines[${index}].efficienciesPct[${place}]`, pct, 0),
+    ),
+  );
   checkSpots('goals', figures.goals);
   checkSpots('pulls', figures.pulls);
   const ground = mapGround(figures, size);

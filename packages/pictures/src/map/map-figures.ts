@@ -8,6 +8,8 @@ export interface MapSpot {
 export interface MapSpeedLine {
   readonly shaftSpeedRpm: number;
   readonly spots: readonly MapSpot[];
+  /** Efficiency at each of them; null where it is not known. */
+  readonly efficienciesPct: readonly number[] | null;
 }
 
 /** A line that the engine runs along at one boost, from low to high engine speed. */

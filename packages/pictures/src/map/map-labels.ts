@@ -2,6 +2,7 @@ import type { Shape, ShapeRole } from '../figures/shapes.js';
 import { textWidth } from '../figures/text-width.js';
 import type { MapFigures, MapSpot } from './map-figures.js';
 import { TEXT_SIZE, type MapGround } from './map-ground.js';
+import { mapIslands } from './map-islands.js';
 
 const MARK_RADIUS = 10;
 
@@ -75,6 +76,7 @@ function wantedOf({ lines, goals, pulls }: MapFigures): readonly Wanted[] {
     ),
     ...wanted(fastest?.spots[0], 'surge', 'axis-text'),
     ...wanted(slowest?.spots.at(-1), 'choke', 'axis-text'),
+    ...mapIslands(lines).flatMap(({ top, text }) => wanted(top, text, 'island-text')),
   ];
 }
 

@@ -1,12 +1,14 @@
 import type { PathShape, Shape, ShapeRole } from '../figures/shapes.js';
 import type { MapFigures, MapSpeedLine, MapSpot } from './map-figures.js';
 import type { MapGround } from './map-ground.js';
+import { islandPath, mapIslands } from './map-islands.js';
 
-/** Speed lines, the surge line with what lies beyond it, the choke line, the engine's lines and the ways of the pulls. */
+/** Efficiency islands, speed lines, the surge line with what lies beyond it, the choke line, the engine's lines and the ways of the pulls. */
 export function mapLines({ lines, goals, pulls }: MapFigures, ground: MapGround): readonly Shape[] {
   const surge = endsOf(lines, 0);
   return [
     ...beyondSurge(surge, ground),
+    ...mapIslands(lines).map((island) => islandPath(island, ground)),
     ...lines.flatMap(({ spots }) => path('speed-line', spots, ground)),
     ...path('surge', surge, ground),
     ...path('choke', endsOf(lines, -1), ground),

@@ -22,6 +22,7 @@ export const pictureCss = `
 .picture-curve-band{fill:var(--petrol);opacity:.13}
 .picture-curve{fill:none;stroke:var(--petrol);stroke-width:2.5;stroke-linejoin:round}
 .picture-speed-line{fill:none;stroke:var(--edge);stroke-width:1.5;stroke-linejoin:round}
+.picture-island{fill:none;stroke:var(--amber);stroke-width:1.25;stroke-linecap:round}
 .picture-surge{fill:none;stroke:var(--wall);stroke-width:4;stroke-linejoin:round}
 .picture-choke{fill:none;stroke:var(--edge);stroke-width:1.5;stroke-dasharray:2 4}
 .picture-goal-line{fill:none;stroke:var(--petrol);stroke-width:2;stroke-dasharray:9 4}
@@ -43,5 +44,5 @@ export const pictureCss = `
 .picture .picture-over-text{fill:var(--sheet)}
 .picture .picture-void-text,.picture .picture-next-text,.picture .picture-goal-text{fill:var(--petrol)}
 .picture .picture-tick-text,.picture .picture-axis-text,.picture .picture-base-text,.picture .picture-past-text,.picture .picture-centre-text,.picture .picture-unknown-text{fill:var(--ink-soft)}
-.picture .picture-note-text,.picture .picture-risk-text{fill:var(--amber)}
+.picture .picture-note-text,.picture .picture-risk-text,.picture .picture-island-text{fill:var(--amber)}
 `.trim();

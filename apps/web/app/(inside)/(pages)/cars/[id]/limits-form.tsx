@@ -9,7 +9,8 @@ import { readValues } from '../../../../../components/form/read-values';
 import { useDraft } from '../../../../../components/form/use-draft';
 import { ProblemNote } from '../../../../../components/marks/problem-note';
 import { useNotices } from '../../../../../components/notices/notices';
-import { limitNames, sayCeilingHint } from '../../../../../components/preset/ceiling-hint';
+import { limitNames } from '../../../../../components/preset/ceiling-hint';
+import { useCeilingHint } from '../../../../../components/preset/use-ceiling-hint';
 import { useUnits } from '../../../../../components/units/use-units';
 import { useChangeCar } from '../../../../../queries/cars/use-change-car';
 import styles from './car.module.css';
@@ -24,10 +25,11 @@ const keys = Object.keys(limitNames) as (keyof CarLimits)[];
 /** The limits of the car and which of them binds every ceiling. The desk reads them. */
 export function LimitsForm({ car, mayTune }: LimitsFormProps) {
   const units = useUnits();
+  const ceilingHint = useCeilingHint(car, units);
   return (
     <section className="sheet stack" aria-labelledby="limits">
       <h2 id="limits">Limits</h2>
-      <p className={styles.binding}>{sayCeilingHint(car.limits, units)} No ceiling may stand above it.</p>
+      <p className={styles.binding}>{ceilingHint} No ceiling may stand above it.</p>
       {mayTune ? (
         <p>
           <Link href={`/cars/${car.id}/engine`}>Engine, injectors and compressor map</Link>: what else may

@@ -96,8 +96,9 @@ function MapPicture({ sheet, lines, units }: MapPictureProps) {
 function figuresOf(sheet: EngineSheet, lines: MapPictureProps['lines'], units: PersonsUnits): MapFigures {
   const goals = sheet.points.filter(({ at }) => at !== 'ceiling');
   return {
-    lines: lines.map(({ shaftSpeedRpm, flowsKgPerS, pressureRatios }) => ({
+    lines: lines.map(({ shaftSpeedRpm, flowsKgPerS, pressureRatios, efficiencyRatios }) => ({
       shaftSpeedRpm,
+      efficienciesPct: efficiencyRatios?.map((ratio) => ratio * 100) ?? null,
       spots: flowsKgPerS.map((flowKgPerS, index) => ({
         flowKgPerS,
         pressureRatio: pressureRatios[index] ?? 1,
