@@ -8,6 +8,8 @@ import {
   convertQuantity,
   correctedFlow,
   correctedShaftSpeed,
+  powerBand,
+  torqueAtPower,
 } from '@pullbook/tuning-math';
 import { expectPrinted } from './expect-printed.js';
 import { outsideCheck } from './outside-check.js';
@@ -124,5 +126,43 @@ outsideCheck(
       chargeK: 318.15,
     };
     expectPrinted(airMassFlow(small), '0.055845');
+  },
+);
+outsideCheck(
+  {
+    id: 'engine/torque-at-power',
+    checks: 'one horsepower is one pound-force foot at 5252.113 r/min',
+    source: 'definition of the horsepower, 33 000 ft·lbf/min, and units of NIST SP 811: 33 000 / 2π',
+    origin: 'exact',
+  },
+  () => {
+    const powerKw = convertQuantity(1, { quantity: 'power', from: 'hp', to: 'kW' });
+    const torqueNm = torqueAtPower(powerKw, 5252.113122032546);
+    const inPounds = convertQuantity(torqueNm, { quantity: 'torque', from: 'nm', to: 'lbfFt' });
+    expectPrinted(inPounds, '1.000000000');
+    expectPrinted(torqueAtPower(100, 9549.296585513721), '100.000000000');
+  },
+);
+outsideCheck(
+  {
+    id: 'engine/power-of-fuel',
+    checks: 'fuel for each kilowatt-hour of 270 g at petrol’s 44.0 MJ/kg is an efficiency of 30.3 %',
+    source:
+      'efficiency = 3600 / (sfc · heating value), Heywood eq. 2.24b (number from memory), Q = 44.0 MJ/kg',
+    origin: 'recomputed',
+  },
+  () => {
+    const exactly = (value: number): { value: number; uncertaintyPct: number } => ({
+      value,
+      uncertaintyPct: 0,
+    });
+    const { powerKw } = powerBand({
+      airKgPerS: exactly(0.12),
+      airFuelRatio: exactly(12),
+      fuelGramsPerKwh: exactly(270),
+    });
+    // 0.01 kg/s of fuel brings 440 kW of heat.
+    expectPrinted(powerKw, '133.33');
+    expectPrinted((100 * powerKw) / (0.01 * 44_000), '30.3');
   },
 );
