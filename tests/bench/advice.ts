@@ -9,8 +9,10 @@ import { parseArgs } from 'node:util';
 import { calibrate } from './advice/calibration.js';
 import { calibrationPicture } from './advice/calibration-picture.js';
 import { isCarSet } from './advice/car-sets.js';
+import { KNOWING } from './advice/knowing-method.js';
 import { METHODS, OURS } from './advice/methods.js';
 import {
+  boundLines,
   byShapeLines,
   calibrationLines,
   earlierCarLines,
@@ -63,8 +65,9 @@ const records = perWorld === 0 ? [] : RECORDS;
 const recordLots = records.map(([, earlier]): Lot => {
   return { set, count: perWorld, seed: seed + RECORD_SEED_AHEAD, earlier, method: OURS };
 });
+const knowingLot: Lot = { set, count, seed, method: KNOWING };
 const runs = await runLots(
-  [...methodLots, ...worldLots, ...recordLots],
+  [...methodLots, ...worldLots, ...recordLots, knowingLot],
   wholeNumber('threads', values.threads, 1),
 );
 const named = [...names, ...worlds.map(({ name }) => name), ...records.map(([name]) => name)].map(
@@ -83,6 +86,7 @@ const lines = [
   'What the columns mean: `tests/bench/advice/score-runs.ts`. The oracle knows the curve and keeps the step rule.',
   '',
   ...sideBySideLines(named.slice(0, names.length)),
+  ...boundLines(ours, runs.at(-1) ?? []),
   ...byShapeLines(ours),
   ...wrongWorldLines(named.slice(names.length, names.length + worlds.length)),
   ...earlierCarLines(named.slice(names.length + worlds.length)),

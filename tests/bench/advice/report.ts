@@ -1,5 +1,6 @@
 import { byShape } from './by-shape.js';
 import { calibrate, PROMISED_PCT, type Calibration } from './calibration.js';
+import { KNOWING } from './knowing-method.js';
 import { scoreRuns } from './score-runs.js';
 import { scoreTable } from './score-table.js';
 import type { TuningRun } from './tune-car.js';
@@ -15,6 +16,22 @@ const scored = ({ name, runs }: NamedRuns) => [name, scoreRuns(runs)] as const;
 /** Every method on the same cars; ours comes first. */
 export function sideBySideLines(methods: readonly NamedRuns[]): string[] {
   return ['## Side by side', '', ...scoreTable('method', methods.map(scored)), ''];
+}
+
+/** Ours beside one who knows far more, on the cars that can be tuned. */
+export function boundLines(ours: readonly TuningRun[], knowing: readonly TuningRun[]): string[] {
+  const healthy = (runs: readonly TuningRun[]) => runs.filter(({ car }) => car.shape.kind === 'healthy');
+  return [
+    '## What the shape of the response costs',
+    '',
+    'Beside ours stands one who knows the shape of each response and its scatter, and only has to learn its level (within 2.5 %; heat soak and false readings it ignores). It keeps the same step and risk limits and asks the same confidence. What lies between the two rows is what not knowing the shape costs. Cars that can be tuned only.',
+    '',
+    ...scoreTable('who', [
+      scored({ name: 'Pullbook', runs: healthy(ours) }),
+      scored({ name: KNOWING, runs: healthy(knowing) }),
+    ]),
+    '',
+  ];
 }
 
 export function byShapeLines(ours: readonly TuningRun[]): string[] {

@@ -1,6 +1,7 @@
 import type { ShapeCar, ShapeConditions } from '@pullbook/practice-car';
 import { CAR_SETS, type CarSet } from './car-sets.js';
 import { drawCars } from './draw-cars.js';
+import { KNOWING, knowingMethod } from './knowing-method.js';
 import { METHODS } from './methods.js';
 import { earlierCarsOf, type EarlierOrder } from './siblings.js';
 import { tuneCar, type CarlessRun, type Method } from './tune-car.js';
@@ -26,7 +27,8 @@ export function carsOf({ set, count, seed, conditions }: Lot): ShapeCar[] {
 export function runOne(lot: Lot, car: ShapeCar): CarlessRun {
   const { method, foretell = false, earlier } = lot;
   const earlierCars = earlier ? earlierCarsOf(buildOf(car, earlier), earlier, tuneByHand) : [];
-  return tuneCar(car, methodNamed(method), { foretell, earlierCars });
+  const chosen = method === KNOWING ? knowingMethod(car) : methodNamed(method);
+  return tuneCar(car, chosen, { foretell, earlierCars });
 }
 
 /** How the earlier cars were tuned. */
