@@ -37,7 +37,7 @@ export function InputsPart({ sheet, car }: Readonly<{ sheet: EngineSheet; car: C
         </Button>
       </p>
       <details className={styles.all}>
-        <summary>All {sheet.inputs.length} of them</summary>
+        <summary>Show all {sheet.inputs.length}</summary>
         <ul className={styles.lines}>
           {sheet.inputs.map((input) => (
             <li key={input.key}>

@@ -41,8 +41,8 @@ export function MapPart({ sheet }: Readonly<{ sheet: EngineSheet }>) {
           <p className="soft small">
             Flow as in air of{' '}
             {map.reference === 'gas-stand' ? '298 K and 100 kPa' : '288.15 K and 101.325 kPa'}.
-            {map.source === '' ? '' : ` Source: ${map.source}.`} 72k is a shaft speed of 72 000 r/min.
-            Distances from surge and choke are shares of flow at the same pressure ratio.
+            {map.source === '' ? '' : ` Source: ${map.source}.`} Shaft speeds in thousands of r/min. Distances
+            from surge and choke are shares of flow at the same pressure ratio.
           </p>
           <PullList pulls={sheet.pulls} units={units} />
         </>

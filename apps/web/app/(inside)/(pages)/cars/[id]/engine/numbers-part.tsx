@@ -60,7 +60,7 @@ export function NumbersPart({ sheet }: Readonly<{ sheet: EngineSheet }>) {
 const keyOf = ({ at, presetId }: EnginePoint) => `${at} ${presetId ?? ''}`;
 
 function figuresOf(point: EnginePoint, sheet: EngineSheet, units: PersonsUnits): Figure[] {
-  const efficiency = `${point.efficiencyPct.toFixed(0)} %${sheet.map === null ? '' : ' as the map tells there'}`;
+  const efficiency = `${point.efficiencyPct.toFixed(0)} %${isToldByMap(point, sheet) ? ' as the map tells there' : ''}`;
   return [
     {
       name: 'Power at the crank',
@@ -107,6 +107,10 @@ function figuresOf(point: EnginePoint, sheet: EngineSheet, units: PersonsUnits):
       : [{ name: 'On the compressor map', value: sayPlace(point.place), why: sayMargins(point) }]),
   ];
 }
+
+/** Outside the map, and on one without efficiencies, the figure that was entered or assumed is used. */
+const isToldByMap = ({ place }: EnginePoint, { map }: EngineSheet) =>
+  place?.place === 'inside' && (map?.lines.every((line) => line.efficiencyRatios !== null) ?? false);
 
 function sayPower({ power }: EnginePoint): string {
   const { powerKw, torqueNm, levelRatio, airUncertaintyPct, mixtureUncertaintyPct, fuelUncertaintyPct } =
