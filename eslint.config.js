@@ -12,6 +12,7 @@ export default tseslint.config(
     ignores: [
       '**/dist/**',
       '**/.next/**',
+      'apps/web/public/**',
       '**/next-env.d.ts',
       'packages/database/src/generated/**',
       'coverage/**',

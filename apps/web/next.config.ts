@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import path from 'node:path';
 import type { NextConfig } from 'next';
 
@@ -7,7 +8,11 @@ import type { NextConfig } from 'next';
  */
 const apiUrl = process.env['PULLBOOK_API_URL'];
 
+/** Names this build, the same in every process that takes part in it: answers kept by another one are not read. */
+process.env['PULLBOOK_BUILD'] ??= randomUUID();
+
 const config: NextConfig = {
+  env: { PULLBOOK_BUILD: process.env['PULLBOOK_BUILD'] },
   poweredByHeader: false,
   reactStrictMode: true,
   turbopack: { root: path.join(import.meta.dirname, '../..') },

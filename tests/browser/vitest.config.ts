@@ -8,8 +8,9 @@ export default defineConfig({
   test: {
     include: ['tests/browser/**/*.test.ts'],
     root: new URL('../..', import.meta.url).pathname,
+    globalSetup: 'tests/browser/shared-product.ts',
     fileParallelism: false,
-    testTimeout: 240_000,
+    testTimeout: 400_000,
     hookTimeout: 120_000,
   },
 });

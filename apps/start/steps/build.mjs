@@ -6,7 +6,7 @@ import { run } from './run.mjs';
 import { hashOf, hasStamp, writeStamp } from './stamp.mjs';
 
 const sources = ['package-lock.json', 'tsconfig.base.json', 'apps/api', 'apps/web', 'packages', 'prisma'];
-const made = ['apps/api/dist/main.js', 'apps/web/.next/BUILD_ID'];
+const made = ['apps/api/dist/main.js', 'apps/web/.next/BUILD_ID', 'apps/web/public/service-worker.js'];
 
 async function step(name, work) {
   const started = performance.now();

@@ -20,7 +20,10 @@ export function hashOf(entries) {
   const visit = (entry, skipping) => {
     const stat = fs.statSync(path.join(root, entry), { throwIfNoEntry: false });
     if (!stat || (skipping && skipped.has(path.basename(entry)) && entry !== 'prisma/models')) return;
-    if (stat.isFile() && !/\.test\.tsx?$|\.tsbuildinfo$|next-env\.d\.ts$/.test(entry)) {
+    if (
+      stat.isFile() &&
+      !/\.test\.tsx?$|\.tsbuildinfo$|next-env\.d\.ts$|public\/[\w-]+-worker\.js$/.test(entry)
+    ) {
       hash.update(entry).update(fs.readFileSync(path.join(root, entry)));
     }
     if (stat.isDirectory()) {

@@ -8,6 +8,8 @@ import { Providers } from './providers';
 export const metadata: Metadata = {
   title: { default: 'Pullbook', template: '%s · Pullbook' },
   description: 'The book in which a tuning workshop plans, records and proves every full-load pull.',
+  appleWebApp: { capable: true, title: 'Pullbook', statusBarStyle: 'default' },
+  icons: { apple: '/icons/apple-touch-icon.png' },
 };
 
 export const viewport: Viewport = {

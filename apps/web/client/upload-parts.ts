@@ -9,8 +9,8 @@ interface PartsOptions {
 
 /** Below what proxies commonly let through in one request. */
 const partBytes = 8 * 1024 * 1024;
-/** A car drives out of reach and back: tries go on for some minutes before a person is asked. */
-const retryDelaysMs = [0, 1000, 3000, 5000, 10_000, 20_000, 30_000, 60_000, 60_000, 60_000];
+/** A short break is got over here; in a longer one the file is safer in the outbox, which goes on trying. */
+const retryDelaysMs = [0, 1000, 3000, 5000];
 
 /**
  * Sends a file in parts (tus protocol 1.0). What the server has already of this very file, from a try that broke off

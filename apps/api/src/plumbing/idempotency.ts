@@ -79,16 +79,22 @@ async function claimKey(actor: Actor, key: string, requestHash: string): Promise
 /** An attempt with this key never ended: it is still at work, or it was cut off before or after it was written. */
 async function takeOver(actor: Actor, before: KeptReply | null): Promise<Claim> {
   const now = actor.now();
-  if (!before || now.getTime() - before.createdAt.getTime() < cutOffMs) {
-    throw new DomainError('conflict', 'the same request is still at work; ask again in a moment');
+  if (before?.madeRecordId) {
+    const errors = [{ field: 'recordId', message: before.madeRecordId }];
+    const message = `this was recorded already, as ${before.madeRecordId}`;
+    throw new DomainError('recorded-already', message, { errors });
   }
-  if (before.madeRecordId) {
-    throw new DomainError('conflict', `this was recorded already, as ${before.madeRecordId}`);
+  if (!before || now.getTime() - before.createdAt.getTime() < cutOffMs) {
+    throw stillAtWork();
   }
   const where = { id: before.id, createdAt: before.createdAt, status: null, madeRecordId: null };
   const { count } = await actor.db.keptReply.updateMany({ where, data: { createdAt: now } });
   if (count === 1) return { id: before.id };
-  throw new DomainError('conflict', 'the same request is still at work; ask again in a moment');
+  throw stillAtWork();
+}
+
+function stillAtWork(): DomainError {
+  return new DomainError('still-at-work', 'the same request is still at work; ask again in a moment');
 }
 
 async function replyAgain(reply: FastifyReply, kept: KeptReply): Promise<void> {

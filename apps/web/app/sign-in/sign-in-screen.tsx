@@ -2,6 +2,7 @@
 
 import { useRouter } from 'next/navigation';
 import { Skeleton } from '../../components/marks/marks';
+import { UnsentNote } from '../../components/outbox/unsent-note';
 import { ProblemNote } from '../../components/marks/problem-note';
 import { useSetup } from '../../queries/people/use-setup';
 import { FirstOwnerForm } from './first-owner-form';
@@ -21,6 +22,7 @@ export function SignInScreen() {
           The book in which a tuning workshop plans, records and proves every full-load pull.
         </p>
       </header>
+      <UnsentNote />
       {setup.isPending ? <Skeleton lines={5} /> : null}
       <ProblemNote error={setup.error} onRetry={() => void setup.refetch()} />
       {needsOwner ? <FirstOwnerForm onDone={() => router.replace('/board')} /> : null}

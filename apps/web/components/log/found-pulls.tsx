@@ -18,6 +18,7 @@ import { FoundPullRow } from './found-pull-row';
 import styles from './log.module.css';
 
 interface FoundPullsProps {
+  readonly visitId: string;
   readonly log: Log;
   readonly preset: Preset;
   readonly dutyPct: number | null;
@@ -25,10 +26,10 @@ interface FoundPullsProps {
 }
 
 /** The pulls found in a log: choose which to take in, say once which duty was set. */
-export function FoundPulls({ log, preset, dutyPct, onDone }: FoundPullsProps) {
+export function FoundPulls({ visitId, log, preset, dutyPct, onDone }: FoundPullsProps) {
   const units = useUnits();
   const notices = useNotices();
-  const confirm = useConfirmLog();
+  const confirm = useConfirmLog(visitId);
   const { analysis } = log;
   const taken = new Set(log.confirmed.map((one) => one.index));
   const [chosen, setChosen] = useState<ReadonlySet<number>>(
@@ -52,13 +53,12 @@ export function FoundPulls({ log, preset, dutyPct, onDone }: FoundPullsProps) {
     }));
     if ('faults' in read) return draft.fail(read.faults);
     return confirm.mutate(
-      { logId: log.id, input: read.data },
+      { log, input: read.data },
       {
         onSuccess: () => {
           notices.done(`${countPulls(read.data.indexes.length)} taken in from ${log.fileName}.`);
           onDone();
         },
-        onError: draft.failFrom,
       },
     );
   };

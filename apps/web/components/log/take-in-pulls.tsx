@@ -16,6 +16,7 @@ const FoundPulls = dynamic(() => import('./found-pulls').then((part) => part.Fou
 });
 
 interface TakeInPullsProps {
+  readonly visitId: string;
   readonly logId: string;
   readonly carId: string;
   readonly title: string;
@@ -23,7 +24,7 @@ interface TakeInPullsProps {
 }
 
 /** The pulls found in a log on record, to be taken into the book for one of the car's presets. */
-export function TakeInPulls({ logId, carId, title, onClose }: TakeInPullsProps) {
+export function TakeInPulls({ visitId, logId, carId, title, onClose }: TakeInPullsProps) {
   const log = useQuery(logQueryOptions(logId));
   const presets = usePresets(carId);
   const [presetId, setPresetId] = useState('');
@@ -39,6 +40,7 @@ export function TakeInPulls({ logId, carId, title, onClose }: TakeInPullsProps) 
         {log.data === undefined || preset === undefined ? null : (
           <FoundPulls
             key={`${preset.id} ${log.data.version}`}
+            visitId={visitId}
             log={log.data}
             preset={preset}
             dutyPct={null}

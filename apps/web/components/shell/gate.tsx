@@ -7,6 +7,7 @@ import { useMe } from '../../queries/people/use-me';
 import { FindPlace } from '../find/find-place';
 import { Skeleton } from '../marks/marks';
 import { ProblemNote } from '../marks/problem-note';
+import { OutboxRunner } from '../outbox/outbox-runner';
 import { Live } from './live';
 import styles from './shell.module.css';
 
@@ -22,6 +23,7 @@ export function Gate({ children }: Readonly<{ children: ReactNode }>) {
   if (me.data !== undefined && !isStranger) {
     return (
       <Live>
+        <OutboxRunner me={me.data} />
         <FindPlace>{children}</FindPlace>
       </Live>
     );

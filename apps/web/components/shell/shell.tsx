@@ -6,6 +6,7 @@ import type { ReactNode } from 'react';
 import { useSignedInMe } from '../../queries/people/use-me';
 import { FindButton } from '../find/find-button';
 import { Menu } from '../menu/menu';
+import { UnsentState } from '../outbox/unsent-state';
 import { LineState } from './line-state';
 import { PersonMenu } from './person-menu';
 import { placesOf } from './places';
@@ -53,6 +54,7 @@ export function Shell({ children }: Readonly<{ children: ReactNode }>) {
         </span>
         <span className="grow" />
         {me.demo ? <span className={styles.demo}>practice workshop</span> : null}
+        <UnsentState />
         <LineState />
         <FindButton />
         <PersonMenu />

@@ -7,7 +7,7 @@ import { useTuningSessions } from '../../queries/tuning-sessions/use-tuning-sess
 import { useVisit } from '../../queries/visits/use-visits';
 import { FindButton } from '../find/find-button';
 import { Plate, Tag } from '../marks/marks';
-import { LineState } from '../shell/line-state';
+import { UnsentState } from '../outbox/unsent-state';
 import { PersonMenu } from '../shell/person-menu';
 import { visitNumber } from './visit-number';
 import styles from './visit-bar.module.css';
@@ -54,7 +54,9 @@ export function VisitBar({ visitId }: Readonly<{ visitId: string }>) {
         ))}
       </nav>
       <span className="grow" />
-      <LineState />
+      <span className={styles.sent}>
+        <UnsentState always />
+      </span>
       {session === undefined ? null : (
         <span className={styles.place}>
           <Tag>

@@ -23,31 +23,101 @@ const staleRoots: Readonly<Record<string, readonly string[]>> = {
   workshop: ['workshop', 'me', 'next-pull', 'outlook'],
 };
 
+export interface Line {
+  readonly isLive: boolean;
+  /** When the line broke, ms since 1970; null on a page that never had one. */
+  readonly brokeAt: number | null;
+}
+
+/** A browser gives up on a line that was refused; then it is asked for again after this pause. */
+const reopenMs = 4_000;
+
 /** Keeps the screen in step with other devices, over server-sent events; tells whether the line stands. */
-export function useLiveChanges(): boolean {
+export function useLiveChanges(): Line {
   const client = useQueryClient();
-  const [isLive, setLive] = useState(true);
+  const [line, setLine] = useState<Line>({ isLive: true, brokeAt: null });
   useEffect(() => {
-    const source = new EventSource('/api/v1/events');
     let hadBreak = false;
-    source.onopen = () => {
-      setLive(true);
+    const opened = () => {
+      setLine({ isLive: true, brokeAt: null });
       if (hadBreak) void client.invalidateQueries();
       hadBreak = false;
     };
-    source.onerror = () => {
+    let hadLine = false;
+    const broken = () => {
       hadBreak = true;
-      setLive(false);
+      setLine((old) => (old.isLive ? { isLive: false, brokeAt: hadLine ? Date.now() : null } : old));
     };
-    const listen = (event: MessageEvent<string>) => {
-      for (const root of rootsOf(event.data))
-        void client.invalidateQueries({ queryKey: root === '' ? [] : [root] });
+    const stale = gather((root) => void client.invalidateQueries({ queryKey: root === '' ? [] : [root] }));
+    const changed = (data: string) => stale.add(rootsOf(data));
+    const close = keepLine({
+      opened: () => {
+        hadLine = true;
+        opened();
+      },
+      broken,
+      changed,
+    });
+    return () => {
+      stale.stop();
+      close();
     };
+  }, [client]);
+  return line;
+}
+
+/** Changes that come this soon after others are told together with them: a device may send a hundred pulls in a row. */
+const gatherMs = 400;
+
+/** Tells each root at once when it was quiet before, and at the end of the pause when it was not; never one twice. */
+function gather(tell: (root: string) => void) {
+  const waiting = new Set<string>();
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const flush = () => {
+    timer = waiting.size === 0 ? undefined : setTimeout(flush, gatherMs);
+    for (const root of waiting) tell(root);
+    waiting.clear();
+  };
+  return {
+    add: (roots: readonly string[]) => {
+      for (const root of roots) waiting.add(root);
+      if (timer === undefined) flush();
+    },
+    stop: () => clearTimeout(timer),
+  };
+}
+
+interface Listener {
+  readonly opened: () => void;
+  readonly broken: () => void;
+  readonly changed: (data: string) => void;
+}
+
+function keepLine({ opened, broken, changed }: Listener): () => void {
+  let source: EventSource | null = null;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const open = () => {
+    clearTimeout(timer);
+    source?.close();
+    source = new EventSource('/api/v1/events');
+    source.onopen = opened;
+    source.onerror = () => {
+      broken();
+      if (source?.readyState === EventSource.CLOSED) timer = setTimeout(open, reopenMs);
+    };
+    const listen = (event: MessageEvent<string>) => changed(event.data);
     source.onmessage = listen;
     source.addEventListener('change', listen);
-    return () => source.close();
-  }, [client]);
-  return isLive;
+  };
+  open();
+  window.addEventListener('offline', broken);
+  window.addEventListener('online', open);
+  return () => {
+    clearTimeout(timer);
+    source?.close();
+    window.removeEventListener('offline', broken);
+    window.removeEventListener('online', open);
+  };
 }
 
 /** The query roots that an event makes stale; all of them for a noun that this page does not know yet. */

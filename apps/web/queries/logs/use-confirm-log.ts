@@ -1,28 +1,25 @@
-import type { LogConfirm, Pull } from '@pullbook/contracts';
-import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useIntentKey } from '../../client/intent-key';
-import { send } from '../../client/request';
+import type { Log, LogConfirm } from '@pullbook/contracts';
+import { useMutation } from '@tanstack/react-query';
+import { enqueue } from '../../offline/enqueue';
+import { useSignedInMe } from '../people/use-me';
 
 interface Confirm {
-  readonly logId: string;
+  readonly log: Log;
   readonly input: LogConfirm;
 }
 
 /** Takes found pulls of a log into the book, with the duty that was set for them. */
-export function useConfirmLog() {
-  const client = useQueryClient();
-  const intent = useIntentKey();
+export function useConfirmLog(visitId: string) {
+  const me = useSignedInMe();
   return useMutation({
-    mutationFn: ({ logId, input }: Confirm) =>
-      send<{ items: Pull[] }>('POST', `/logs/${logId}/pulls`, {
+    networkMode: 'always',
+    mutationFn: ({ log, input }: Confirm) =>
+      enqueue({
+        memberId: me.member.id,
+        visitId,
+        path: `/logs/${log.id}/pulls`,
         body: input,
-        idempotencyKey: intent.keyFor({ logId, input }),
+        label: `${input.indexes.length === 1 ? 'A pull' : `${input.indexes.length} pulls`} from log ${log.fileName} at ${input.dutyPct} %`,
       }),
-    onSuccess: () => intent.done(),
-    onSettled: () => {
-      for (const root of ['logs', 'pulls', 'next-pull', 'presets', 'board', 'visits']) {
-        void client.invalidateQueries({ queryKey: [root] });
-      }
-    },
   });
 }

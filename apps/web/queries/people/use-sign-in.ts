@@ -1,17 +1,24 @@
 import type { FirstOwner, Me, SignIn } from '@pullbook/contracts';
-import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useMutation, useQueryClient, type QueryClient } from '@tanstack/react-query';
 import { send, sendOnly } from '../../client/request';
+import { forgetAnswers } from '../../offline/keep-answers';
+import { tellTabs } from '../../offline/outbox-channel';
 import { meQueryOptions } from './use-me';
+
+/** Whatever was read for the person before is gone; what waits in the outbox stays. */
+async function startOver(client: QueryClient, me: Me): Promise<void> {
+  client.clear();
+  await forgetAnswers().catch(() => undefined);
+  client.setQueryData(meQueryOptions().queryKey, me);
+  tellTabs('person');
+}
 
 /** Signs in by email and password; the server sets the cookie. */
 export function useSignIn() {
   const client = useQueryClient();
   return useMutation({
     mutationFn: (input: SignIn) => send<Me>('POST', '/sign-in', { body: input }),
-    onSuccess: (me) => {
-      client.clear();
-      client.setQueryData(meQueryOptions().queryKey, me);
-    },
+    onSuccess: (me) => startOver(client, me),
   });
 }
 
@@ -20,7 +27,11 @@ export function useSignOut() {
   return useMutation({
     mutationFn: () => sendOnly('POST', '/sign-out'),
     // A new document: nothing that was read stays in this one's memory.
-    onSuccess: () => window.location.replace('/sign-in'),
+    onSuccess: async () => {
+      await forgetAnswers().catch(() => undefined);
+      tellTabs('person');
+      window.location.replace('/sign-in');
+    },
   });
 }
 
@@ -29,9 +40,6 @@ export function useMakeFirstOwner() {
   const client = useQueryClient();
   return useMutation({
     mutationFn: (input: (typeof FirstOwner)['_output']) => send<Me>('POST', '/first-owner', { body: input }),
-    onSuccess: (me) => {
-      client.clear();
-      client.setQueryData(meQueryOptions().queryKey, me);
-    },
+    onSuccess: (me) => startOver(client, me),
   });
 }

@@ -1,33 +1,73 @@
-import type { Pull, PullNew } from '@pullbook/contracts';
-import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { NoAnswerError } from '../../client/problem-error';
-import { useIntentKey } from '../../client/intent-key';
-import { send } from '../../client/request';
-import { pullsQueryOptions } from './use-pulls';
+import type { Preset, Pull, PullNew, Reason, TuningSession } from '@pullbook/contracts';
+import { useMutation } from '@tanstack/react-query';
+import { useUnits } from '../../components/units/use-units';
+import { enqueue } from '../../offline/enqueue';
+import { useSignedInMe } from '../people/use-me';
 
-const tries = 3;
+interface Driven {
+  readonly input: PullNew;
+  readonly preset: Preset;
+  /** What to mind about it, told at once. */
+  readonly warnings: readonly Reason[];
+}
 
-/** Writes a pull into the book; a lost answer is asked for again with the same key, so it is never doubled. */
-export function useRecordPull(sessionId: string) {
-  const client = useQueryClient();
-  const intent = useIntentKey();
+/**
+ * Writes a pull down on this device, from where it is sent once, in its turn, with the time at which it was driven.
+ */
+export function useRecordPull(session: TuningSession) {
+  const me = useSignedInMe();
+  const units = useUnits();
   return useMutation({
-    mutationFn: (input: PullNew) =>
-      send<Pull>('POST', `/tuning-sessions/${sessionId}/pulls`, {
-        body: input,
-        idempotencyKey: intent.keyFor(input),
-      }),
-    retry: (count, error) => count < tries && error instanceof NoAnswerError,
-    onSuccess: (pull) => {
-      intent.done();
-      client.setQueryData(pullsQueryOptions(sessionId, pull.presetId).queryKey, (all) =>
-        all === undefined || all.some((one) => one.id === pull.id) ? all : [...all, pull],
-      );
-    },
-    onSettled: () => {
-      for (const root of ['pulls', 'next-pull', 'presets', 'board', 'visits']) {
-        void client.invalidateQueries({ queryKey: [root] });
-      }
+    networkMode: 'always',
+    mutationFn: ({ input, preset, warnings }: Driven) => {
+      const recordedAt = new Date().toISOString();
+      const peak = `${units.peak(input.peakKpa)} ${units.pressureWord}`;
+      return enqueue({
+        memberId: me.member.id,
+        visitId: session.visitId,
+        path: `/tuning-sessions/${session.id}/pulls`,
+        body: { ...input, recordedAt },
+        label: `Pull of ${preset.slot} ${preset.name}: ${peak} at ${input.dutyPct} %`,
+        shows: (key) => ({
+          pull: asDriven({ ...input, recordedAt }, { key, session, preset, warnings, by: me.member.name }),
+        }),
+      });
     },
   });
+}
+
+interface About {
+  readonly key: string;
+  readonly session: TuningSession;
+  readonly preset: Preset;
+  readonly warnings: readonly Reason[];
+  readonly by: string;
+}
+
+/** The pull as it will stand in the book; its number comes with its place among the others. */
+function asDriven(
+  input: PullNew & { recordedAt: string },
+  { key, session, preset, warnings, by }: About,
+): Pull {
+  const { peakKpa, settledKpa } = input;
+  return {
+    rawPeakKpa: null,
+    intakeC: null,
+    gradientPct: null,
+    hunting: null,
+    ...input,
+    overshootPct: settledKpa === null ? null : (100 * (peakKpa - settledKpa)) / settledKpa,
+    id: key,
+    tuningSessionId: session.id,
+    presetRevision: preset.revision,
+    number: 1,
+    source: 'typed',
+    logId: null,
+    usable: true,
+    reasons: [],
+    warnings: [...warnings],
+    voidedAt: null,
+    voidReason: null,
+    recordedBy: by,
+  };
 }

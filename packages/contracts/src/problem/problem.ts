@@ -12,6 +12,8 @@ export const ErrorCode = z.enum([
   'changed-meanwhile',
   'precondition-missing',
   'idempotency-key-reused',
+  'still-at-work',
+  'recorded-already',
   'duty-out-of-range',
   'hold-out-of-range',
   'ceiling-missing',

@@ -29,6 +29,7 @@ export function LogsScreen() {
       <WaitingList waiting={waiting} onAssigned={keep} />
       {opened === null ? null : (
         <TakeInPulls
+          visitId={opened.session.visitId}
           logId={opened.log.id}
           carId={opened.session.carId}
           title={`${opened.session.plate}: ${opened.log.fileName}`}

@@ -28,6 +28,7 @@ export function TakeInButton({ logId, index }: Readonly<{ logId: string; index: 
       </Button>
       {isOpen ? (
         <TakeInPulls
+          visitId={index.visitId}
           logId={logId}
           carId={visit.carId}
           title={`${visit.plate}: ${index.log.fileName}`}

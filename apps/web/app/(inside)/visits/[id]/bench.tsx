@@ -6,6 +6,7 @@ import { useState } from 'react';
 import { Empty, Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { usePresets } from '../../../../queries/presets/use-presets';
+import { useKeepVisit } from '../../../../queries/visits/use-keep-visit';
 import { PresetBench } from './preset-bench';
 import { PresetTabs } from './preset-tabs';
 import styles from './visit.module.css';
@@ -25,6 +26,7 @@ interface BenchProps {
 /** The work itself: one preset after the other, pull by pull. */
 export function Bench({ visit, session, sessions, car }: BenchProps) {
   const presets = usePresets(visit.carId);
+  useKeepVisit(sessions, presets.data);
   const [chosenId, setChosenId] = useState<string | null>(null);
   const [isAdding, setAdding] = useState(false);
   const all = (presets.data ?? []).filter((preset) => preset.state !== 'replaced');

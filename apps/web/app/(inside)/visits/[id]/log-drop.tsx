@@ -10,6 +10,7 @@ import { Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useTakeInLog } from '../../../../queries/logs/use-take-in-log';
 import styles from '../../../../components/log/log.module.css';
+import { KeptLogState } from './kept-log-state';
 
 const FoundPulls = dynamic(
   () => import('../../../../components/log/found-pulls').then((part) => part.FoundPulls),
@@ -34,9 +35,12 @@ interface LogDropProps {
   readonly onClose: () => void;
 }
 
-/** A log on its way in: sent with progress, its columns shown and corrected, then its pulls chosen from. */
+/**
+ * A log on its way in: sent with progress, or kept on this device until the server can be reached; then its columns
+ * shown and corrected, and its pulls chosen from.
+ */
 export function LogDrop({ file, moreCount, session, preset, dutyPct, onClose }: LogDropProps) {
-  const take = useTakeInLog(session.id);
+  const take = useTakeInLog(session, preset);
   const started = useRef(false);
   const { mutate } = take;
   useEffect(() => {
@@ -44,15 +48,25 @@ export function LogDrop({ file, moreCount, session, preset, dutyPct, onClose }: 
     started.current = true;
     mutate({ file });
   }, [file, mutate]);
+  const { kept } = take;
   const isUnderWay = take.isPending || take.isIdle;
+  const isKept = kept.entry !== undefined;
+  const taken = take.data ?? kept.log;
   return (
     <Dialog title={titleOf(file, moreCount)} onClose={onClose} wide>
       {isUnderWay && take.uploadId === null ? <Sending share={take.sentShare} /> : null}
-      {take.error === null && !isReadAnew(take) ? null : (
+      {isKept || (take.error === null && !isReadAnew(take)) ? null : (
         <NotTakenIn take={take} file={file} onClose={onClose} />
       )}
-      {take.data === undefined ? null : (
-        <TakenLog taken={take.data} preset={preset} dutyPct={dutyPct} onDone={onClose} />
+      <KeptLogState kept={kept} onClose={onClose} />
+      {taken === undefined ? null : (
+        <TakenLog
+          visitId={session.visitId}
+          taken={taken}
+          preset={preset}
+          dutyPct={dutyPct}
+          onDone={onClose}
+        />
       )}
     </Dialog>
   );
@@ -66,18 +80,26 @@ type Take = ReturnType<typeof useTakeInLog>;
 const isReadAnew = ({ isPending, variables }: Take) => isPending && variables?.reading !== undefined;
 
 interface TakenLogProps {
+  readonly visitId: string;
   readonly taken: Log;
   readonly preset: Preset;
   readonly dutyPct: number | null;
   readonly onDone: () => void;
 }
 
-function TakenLog({ taken, preset, dutyPct, onDone }: TakenLogProps) {
+function TakenLog({ visitId, taken, preset, dutyPct, onDone }: TakenLogProps) {
   const [log, setLog] = useState(taken);
   return (
     <>
       <LogColumns key={`columns ${log.version}`} log={log} onReadAnew={setLog} />
-      <FoundPulls key={log.version} log={log} preset={preset} dutyPct={dutyPct} onDone={onDone} />
+      <FoundPulls
+        key={log.version}
+        visitId={visitId}
+        log={log}
+        preset={preset}
+        dutyPct={dutyPct}
+        onDone={onDone}
+      />
     </>
   );
 }
@@ -95,7 +117,7 @@ function NotTakenIn({ take, file, onClose }: NotTakenInProps) {
   return (
     <>
       <ProblemNote
-        error={error}
+        error={take.kept.error ?? error}
         title={isUnread ? 'This log was not understood' : 'This log was not taken in'}
         {...(isUnread ? {} : { onRetry: () => mutate({ file }) })}
       />
@@ -116,7 +138,7 @@ function Sending({ share }: Readonly<{ share: number }>) {
       <progress max={100} value={sentPct} aria-label="Sent" />
       <p>
         {sentPct < 100
-          ? `Sending, ${sentPct} %. A break does no harm: choose the same file again and it goes on.`
+          ? `Sending, ${sentPct} %. A break does no harm: the file is then kept on this device and sent later.`
           : 'Sent. Looking for pulls in it.'}
       </p>
     </div>

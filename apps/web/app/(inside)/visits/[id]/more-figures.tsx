@@ -62,6 +62,7 @@ function Settings({ draft, held, controller }: Pick<MoreFiguresProps, 'draft' | 
         <Stepper
           label="Gate hold, %"
           value={held.holdPct}
+          follows={draft.values.holdPct === ''}
           {...range}
           error={draft.faults['holdPct']}
           onChange={(holdPct) => draft.set({ holdPct })}
@@ -71,6 +72,7 @@ function Settings({ draft, held, controller }: Pick<MoreFiguresProps, 'draft' | 
         <Stepper
           label="Correction strength"
           value={held.correctionStrength}
+          follows={draft.values.correctionStrength === ''}
           {...correction}
           error={draft.faults['correctionStrength']}
           onChange={(correctionStrength) => draft.set({ correctionStrength })}

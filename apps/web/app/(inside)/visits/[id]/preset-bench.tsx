@@ -1,14 +1,15 @@
 'use client';
 
-import type { Car, DutyAdvice, NextPull, Preset, Pull, TuningSession, Visit } from '@pullbook/contracts';
+import type { Car, DutyAdvice, Preset, Pull, TuningSession, Visit } from '@pullbook/contracts';
 import dynamic from 'next/dynamic';
 import { useState, type DragEvent } from 'react';
 import { useControllers } from '../../../../queries/controllers/use-controllers';
-import { useNextPull } from '../../../../queries/advice/use-next-pull';
+import { useCurrentAdvice } from '../../../../queries/advice/use-current-advice';
 import { usePulls } from '../../../../queries/pulls/use-pulls';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { ProofLines } from '../../../../components/preset/proof-lines';
 import { PeakStrip } from '../../../../components/pictures/peak-strip';
+import { LateLogs } from './late-logs';
 import { NextPullPanel } from './next-pull-panel';
 import { PullList } from './pull-list';
 import { RecordPanel } from './record-panel';
@@ -34,8 +35,7 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
     sessions.map((one) => one.id),
     preset.id,
   );
-  const next = useNextPull(session.id, preset);
-  const current = restsOn(next.data, pulls) ? next.data : undefined;
+  const current = useCurrentAdvice(session.id, preset, pulls);
   const controllers = useControllers();
   const [files, setFiles] = useState<readonly File[]>([]);
   const [file] = files;
@@ -43,7 +43,7 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
   const controller = controllers.data?.find((one) => one.id === car.controllerId) ?? null;
   // Not before the pulls are read: a wrong number on the button would end up on paper.
   const number = isPending ? null : numberAfter(pulls);
-  const advice = current?.advice ?? null;
+  const advice = current.next?.advice ?? null;
   const over = (event: DragEvent) => {
     event.preventDefault();
     setOver(true);
@@ -67,18 +67,19 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
           car={car}
           visit={visit}
           number={number}
-          next={current}
-          error={next.error}
-          onRetry={() => void next.refetch()}
+          next={current.next}
+          error={current.error}
+          onRetry={current.refetch}
         />
         <CorrectionPart preset={preset} session={session} />
+        <LateLogs visitId={visit.id} preset={preset} dutyPct={dutyForLog(advice, pulls)} openFile={file} />
         <section className={`sheet ${styles.stripSheet}`} aria-label="Peak strip">
           <ProofLines preset={preset} />
           <PeakStrip form="medium" figures={stripOf({ preset, car, pulls, advice })} />
         </section>
         <section className={`sheet ${styles.listSheet}`} aria-labelledby="pulls">
           <ProblemNote error={error} />
-          <PullList pulls={pulls} isPending={isPending} />
+          <PullList visitId={visit.id} pulls={pulls} isPending={isPending} />
           <ResponsePart preset={preset} car={car} controller={controller} pulls={pulls} advice={advice} />
         </section>
       </div>
@@ -86,9 +87,9 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
         preset={preset}
         session={session}
         controller={controller}
-        next={current}
+        next={current.next}
         number={number}
-        lastPull={pulls.at(-1)}
+        pulls={pulls}
         onFiles={setFiles}
       />
       {file === undefined ? null : (
@@ -107,12 +108,6 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
 }
 
 const numberAfter = (pulls: readonly Pull[]) => (pulls.at(-1)?.number ?? 0) + 1;
-
-/** An answer that rests on other pulls than those on record is not shown: a duty of yesterday must not be driven. */
-function restsOn(next: NextPull | undefined, pulls: readonly Pull[]): boolean {
-  const usable = pulls.filter((pull) => pull.voidedAt === null && pull.usable).map((pull) => pull.number);
-  return next !== undefined && next.restsOnPulls.join() === usable.join();
-}
 
 /** The duty that a log was most likely driven with: the advised one, else the last one. */
 function dutyForLog(advice: DutyAdvice | null, pulls: readonly Pull[]): number | null {

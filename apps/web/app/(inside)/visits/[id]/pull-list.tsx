@@ -1,12 +1,12 @@
 'use client';
 
-import type { Pull } from '@pullbook/contracts';
 import { formatNumber } from '@pullbook/tuning-math';
 import Link from 'next/link';
 import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { Button } from '../../../../components/button/button';
 import { Empty, Skeleton } from '../../../../components/marks/marks';
+import type { SeenPull } from '../../../../offline/pulls-seen';
 import { useUnits } from '../../../../components/units/use-units';
 import styles from './visit.module.css';
 
@@ -15,15 +15,16 @@ const VoidDialog = dynamic(() => import('./void-dialog').then((part) => part.Voi
 const fewPulls = 5;
 
 interface PullListProps {
-  readonly pulls: readonly Pull[];
+  readonly visitId: string;
+  readonly pulls: readonly SeenPull[];
   readonly isPending: boolean;
 }
 
 /** The pulls of this preset in this visit, newest first, each with its verdict. */
-export function PullList({ pulls, isPending }: PullListProps) {
+export function PullList({ visitId, pulls, isPending }: PullListProps) {
   const units = useUnits();
   const [showAll, setShowAll] = useState(false);
-  const [voiding, setVoiding] = useState<Pull | null>(null);
+  const [voiding, setVoiding] = useState<SeenPull | null>(null);
   const newestFirst = [...pulls].reverse();
   const shown = showAll ? newestFirst : newestFirst.slice(0, fewPulls);
   return (
@@ -94,13 +95,15 @@ export function PullList({ pulls, isPending }: PullListProps) {
           {showAll ? `Show the last ${fewPulls} pulls` : `Show all ${pulls.length} pulls`}
         </Button>
       ) : null}
-      {voiding === null ? null : <VoidDialog pull={voiding} onClose={() => setVoiding(null)} />}
+      {voiding === null ? null : (
+        <VoidDialog visitId={visitId} pull={voiding} onClose={() => setVoiding(null)} />
+      )}
     </>
   );
 }
 
 /** Usable or not and why, in words; what to mind beside it. */
-function Verdict({ pull }: Readonly<{ pull: Pull }>) {
+function Verdict({ pull }: Readonly<{ pull: SeenPull }>) {
   if (pull.voidedAt !== null) return <>void: {pull.voidReason}</>;
   const why = pull.reasons.map((reason) => reason.text).join('; ');
   const verdict = pull.usable ? 'usable' : `not usable: ${why}`;
@@ -115,6 +118,7 @@ function Verdict({ pull }: Readonly<{ pull: Pull }>) {
           , <Link href={`/logs/${pull.logId}?pull=${pull.id}`}>from log</Link>
         </>
       )}
+      {pull.unsent === true ? <span className="soft">, not sent yet</span> : null}
       {pull.warnings.map((warning) => (
         <span key={warning.code} className={styles.warning}>
           <span aria-hidden="true">▲ </span>

@@ -1,6 +1,6 @@
 'use client';
 
-import type { Controller, NextPull, Preset, Pull, TuningSession } from '@pullbook/contracts';
+import type { Controller, NextPull, Preset, TuningSession } from '@pullbook/contracts';
 import { useRef, useState, type FormEvent, type RefObject } from 'react';
 import { Button } from '../../../../components/button/button';
 import { CheckField } from '../../../../components/field/check-field';
@@ -10,6 +10,7 @@ import { Mind } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useNotices } from '../../../../components/notices/notices';
 import { useUnits } from '../../../../components/units/use-units';
+import type { SeenPull } from '../../../../offline/pulls-seen';
 import { useNextGateHold } from '../../../../queries/advice/use-next-gate-hold';
 import { useRecordPull } from '../../../../queries/pulls/use-record-pull';
 import { dutyRangeOf, heldValues } from './held-values';
@@ -21,6 +22,7 @@ import { heldMore, noMore, readMore, type PadField } from '../../../../component
 import { pullContract } from './pull-contract';
 import { Stepper } from './stepper';
 import { sayOverStep } from './say-over-step';
+import { warningsHere } from './warnings-here';
 import styles from './visit.module.css';
 
 interface RecordPanelProps {
@@ -29,27 +31,21 @@ interface RecordPanelProps {
   readonly controller: Controller | null;
   readonly next: NextPull | undefined;
   readonly number: number | null;
-  readonly lastPull: Pull | undefined;
+  /** Pulls of the preset in this visit, oldest first. */
+  readonly pulls: readonly SeenPull[];
   readonly onFiles: (files: readonly File[]) => void;
 }
 
 /** Writes down a pull: type the peak, press record. Duty and gear keep their last values until changed. */
-export function RecordPanel({
-  preset,
-  session,
-  controller,
-  next,
-  number,
-  lastPull,
-  onFiles,
-}: RecordPanelProps) {
+export function RecordPanel({ preset, session, controller, next, number, pulls, onFiles }: RecordPanelProps) {
   const units = useUnits();
   const notices = useNotices();
-  const record = useRecordPull(session.id);
+  const record = useRecordPull(session);
   const fileInput = useRef<HTMLInputElement>(null);
   // Empty duty and gear follow advice and last pull; what a person sets stands until the pull is recorded.
   const draft = useDraft({ peakKpa: '', dutyPct: '', gear: '', heatSoaked: '', ...noMore });
   const [pad, setPad] = useState<PadField>('peakKpa');
+  const lastPull = pulls.at(-1);
   const hold = useNextGateHold(session.id, preset).data;
   const held = heldValues({ typed: draft.values, next, lastPull, controller });
   const more = heldMore({ typed: draft.values, preset, controller, hold, lastPull });
@@ -68,17 +64,19 @@ export function RecordPanel({
       note: '',
     }));
     if ('faults' in read) return draft.fail(read.faults);
-    return record.mutate(read.data, {
-      onSuccess: (pull) => {
-        draft.set({ ...noMore, peakKpa: '', dutyPct: '' });
-        setPad('peakKpa');
-        notices.done(
-          `Pull ${pull.number} recorded: ${units.peak(pull.peakKpa)} ${units.pressureWord} at ${pull.dutyPct} %.`,
-        );
-        for (const warning of pull.warnings) notices.mind(`Pull ${pull.number}: ${warning.text}`);
+    const warnings = warningsHere(read.data, { preset, pulls, next, lowestDutyPct: range.min });
+    return record.mutate(
+      { input: read.data, preset, warnings },
+      {
+        onSuccess: () => {
+          draft.set({ ...noMore, peakKpa: '', dutyPct: '' });
+          setPad('peakKpa');
+          const what = `${units.peak(read.data.peakKpa)} ${units.pressureWord} at ${read.data.dutyPct} %`;
+          notices.done(`Pull ${number ?? ''} written down: ${what}.`);
+          for (const warning of warnings) notices.mind(`Pull ${number ?? ''}: ${warning.text}`);
+        },
       },
-      onError: draft.failFrom,
-    });
+    );
   };
   return (
     <aside className={styles.right} aria-label="Record a pull">
@@ -91,6 +89,7 @@ export function RecordPanel({
           <Stepper
             label="Duty driven, %"
             value={held.dutyPct}
+            follows={draft.values.dutyPct === ''}
             step={range.step}
             min={range.min}
             max={range.max}
@@ -100,6 +99,7 @@ export function RecordPanel({
           <Stepper
             label="Gear"
             value={held.gear}
+            follows={draft.values.gear === ''}
             step={1}
             min={1}
             max={12}
@@ -118,8 +118,8 @@ export function RecordPanel({
         />
         <div className={styles.actions}>
           <Button onClick={() => fileInput.current?.click()}>Drop a log</Button>
-          <Button type="submit" kind="act" big busy={record.isPending} disabled={record.isPaused}>
-            {record.isPaused ? 'Waits for network' : `Record pull ${number ?? ''}`.trim()}
+          <Button type="submit" kind="act" big busy={record.isPending}>
+            {`Record pull ${number ?? ''}`.trim()}
           </Button>
         </div>
         <LogInput inputRef={fileInput} onFiles={onFiles} />

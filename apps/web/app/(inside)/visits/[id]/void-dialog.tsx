@@ -1,11 +1,12 @@
 'use client';
 
-import type { Pull } from '@pullbook/contracts';
 import { useState, type FormEvent } from 'react';
 import { Button } from '../../../../components/button/button';
 import { Dialog } from '../../../../components/dialog/dialog';
 import { TextField } from '../../../../components/field/text-field';
+import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useUnits } from '../../../../components/units/use-units';
+import type { SeenPull } from '../../../../offline/pulls-seen';
 import { useVoidPull } from '../../../../queries/pulls/use-void-pull';
 import styles from './visit.module.css';
 
@@ -19,21 +20,21 @@ const commonReasons = [
 ];
 
 interface VoidDialogProps {
-  readonly pull: Pull;
+  readonly visitId: string;
+  readonly pull: SeenPull;
   readonly onClose: () => void;
 }
 
 /** Takes a pull out of the reckoning, never out of the book. */
-export function VoidDialog({ pull, onClose }: VoidDialogProps) {
+export function VoidDialog({ visitId, pull, onClose }: VoidDialogProps) {
   const units = useUnits();
   const [reason, setReason] = useState('');
   const [isMissing, setMissing] = useState(false);
-  const voidPull = useVoidPull();
+  const voidPull = useVoidPull(visitId);
   const submit = (event: FormEvent) => {
     event.preventDefault();
     if (reason.trim() === '') return setMissing(true);
-    voidPull.mutate({ pull, reason: reason.trim() });
-    return onClose();
+    return voidPull.mutate({ pull, reason: reason.trim() }, { onSuccess: onClose });
   };
   return (
     <Dialog title={`Void pull ${pull.number}`} onClose={onClose}>
@@ -55,7 +56,8 @@ export function VoidDialog({ pull, onClose }: VoidDialogProps) {
           onChange={setReason}
           error={isMissing && reason.trim() === '' ? 'Say why: a void pull needs a reason.' : undefined}
         />
-        <Button type="submit" kind="act" big>
+        <ProblemNote error={voidPull.error} />
+        <Button type="submit" kind="act" big busy={voidPull.isPending}>
           Void this pull
         </Button>
       </form>
