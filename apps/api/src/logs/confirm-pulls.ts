@@ -49,7 +49,7 @@ export async function confirmPulls(actor: Actor, logId: string, input: LogConfir
       });
       written.push(await writePull(tx, actor, { session, goal, stepLimit }, driven));
     }
-    await refreshDrift(tx, actor, input.presetId);
+    await refreshDrift(tx, actor, goal.preset);
     return written;
   });
   return { pulls, visitId };

@@ -3,7 +3,7 @@ import type { WorkshopTransaction } from '@pullbook/database';
 import { readAdviceRules } from '../advice/read-advice-rules.js';
 import type { Actor } from '../plumbing/actor.js';
 import { recordEvent } from '../plumbing/record-event.js';
-import { loadPreset, type PresetRecord } from '../presets/load-presets.js';
+import type { PresetRecord } from '../presets/load-presets.js';
 import { followHistory } from './follow-history.js';
 import { loadHistory } from './load-history.js';
 import { alarmOf } from './present-drift.js';
@@ -12,10 +12,16 @@ import { alarmOf } from './present-drift.js';
  * Brings a preset's drift alarm into step with its pulls: raises one, keeps it current, or closes it. Called in the
  * transaction of every change that may move it: a pull recorded or voided, settings changed, a visit signed off, the
  * air of a session put right.
+ *
+ * @param preset as it is stored after the change; its pulls are read anew
  */
-export async function refreshDrift(tx: WorkshopTransaction, actor: Actor, presetId: string): Promise<void> {
-  const preset = await loadPreset(tx, presetId);
-  const alarm = preset.isReplaced ? null : await findAlarm(tx, actor, preset);
+export async function refreshDrift(
+  tx: WorkshopTransaction,
+  actor: Actor,
+  preset: PresetRecord,
+): Promise<void> {
+  const { id: presetId } = preset;
+  const alarm = await findAlarm(tx, actor, preset);
   const open = await tx.driftAlarm.findFirst({
     where: { presetId, clearedAt: null },
     orderBy: { id: 'asc' },
@@ -42,6 +48,7 @@ async function findAlarm(
   { workshopId }: Actor,
   preset: PresetRecord,
 ): Promise<DriftAlarm | null> {
+  if (preset.isReplaced || preset.values.dutyPct === null) return null;
   const rules = await readAdviceRules({ db: tx, workshopId });
   const followed = followHistory(await loadHistory(tx, preset, rules));
   return followed && alarmOf(followed);

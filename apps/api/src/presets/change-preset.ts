@@ -38,7 +38,7 @@ export async function changePreset(
     checkPresetValues(values, record.car.controller, ceilingOfCar(record.car));
     await claimRevision(tx, record, expectedRevision, values.slot);
     await writeRevision(tx, actor, record, { values, fields, reason });
-    await refreshDrift(tx, actor, presetId);
+    await refreshDrift(tx, actor, await loadPreset(tx, presetId));
   });
   return getPreset(actor, presetId);
 }

@@ -87,7 +87,7 @@ export async function loadPresets(
     values: valuesOf(row.id, revisions[0]),
     pulls: pulls.filter((pull) => pull.visitId === pulls[0]?.visitId).map(presetPullOf),
     spreads: earlierSpreads(pulls, pulls[0]?.visitId),
-    drift: driftAlarmOf(driftAlarms[0]),
+    drift: row.replacedAt === null ? driftAlarmOf(driftAlarms[0]) : null,
   }));
 }
 

@@ -47,7 +47,7 @@ export async function recordPull(actor: Actor, sessionId: string, input: PullNew
         recordedAt: input.recordedAt === undefined ? actor.now() : new Date(input.recordedAt),
       },
     );
-    await refreshDrift(tx, actor, input.presetId);
+    await refreshDrift(tx, actor, goal.preset);
     return written;
   });
   return { pull, visitId };

@@ -3,6 +3,7 @@ import type { Actor } from '../plumbing/actor.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { recordEvent } from '../plumbing/record-event.js';
 import { holdOpenVisit } from '../tuning-sessions/hold-open-visit.js';
+import { loadPreset } from '../presets/load-presets.js';
 import { presentPull } from './present-pull.js';
 import type { RecordedPull } from './record-pull.js';
 
@@ -36,7 +37,7 @@ export async function voidPull(actor: Actor, pullId: string, reason: string): Pr
         logPullIndex: before.logPullIndex,
       },
     });
-    await refreshDrift(tx, actor, row.presetId);
+    await refreshDrift(tx, actor, await loadPreset(tx, row.presetId));
     return presentPull(row);
   });
   return { pull, visitId: found.visitId };

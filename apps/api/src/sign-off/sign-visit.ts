@@ -5,6 +5,7 @@ import { refreshDrift } from '../outlook/refresh-drift.js';
 import type { Actor } from '../plumbing/actor.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { recordEvent } from '../plumbing/record-event.js';
+import { loadPreset } from '../presets/load-presets.js';
 import { enterStage } from '../tuning-sessions/enter-stage.js';
 import { closedStages, holdVisit, type OpenVisit } from '../tuning-sessions/hold-open-visit.js';
 import { checkSignOff } from './check-sign-off.js';
@@ -34,7 +35,7 @@ export async function signVisit(actor: Actor, visitId: string, input: SignOffNew
     }
     const covered = checkSignOff(input, await loadEvidence(tx, visit, rules));
     await seal(tx, actor, visit, { covered, input });
-    for (const { presetId } of covered) await refreshDrift(tx, actor, presetId);
+    for (const { presetId } of covered) await refreshDrift(tx, actor, await loadPreset(tx, presetId));
     await enterStage(tx, actor, visit, { stage: 'ready', note: `signed off by ${input.signedName}` });
   });
   return getSignOff(actor, visitId);

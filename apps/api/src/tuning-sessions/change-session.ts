@@ -4,6 +4,7 @@ import type { z } from 'zod';
 import { refreshDrift } from '../outlook/refresh-drift.js';
 import type { Actor } from '../plumbing/actor.js';
 import { recordEvent } from '../plumbing/record-event.js';
+import { loadPreset } from '../presets/load-presets.js';
 import { claimSession } from './claim-session.js';
 import { getSession } from './get-session.js';
 import { holdOpenVisit } from './hold-open-visit.js';
@@ -46,5 +47,5 @@ async function refreshDriftOf(tx: WorkshopTransaction, actor: Actor, sessionId: 
     orderBy: { presetId: 'asc' },
     select: { presetId: true },
   });
-  for (const { presetId } of pulled) await refreshDrift(tx, actor, presetId);
+  for (const { presetId } of pulled) await refreshDrift(tx, actor, await loadPreset(tx, presetId));
 }

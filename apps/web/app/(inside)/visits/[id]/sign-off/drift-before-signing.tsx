@@ -1,7 +1,7 @@
 'use client';
 
+import Link from 'next/link';
 import { Mind } from '../../../../../components/marks/marks';
-import { DriftLink } from '../../../../../components/preset/drift-link';
 import { usePreset } from '../../../../../queries/presets/use-presets';
 
 /** Whoever signs over a standing drift alarm is told what the signature does to it. */
@@ -12,9 +12,10 @@ export function DriftBeforeSigning({ presetId }: Readonly<{ presetId: string }>)
     <Mind title="A drift alarm stands">
       <p>{data.drift.text}</p>
       <p>
-        Signing off takes the pulls of this visit as what later ones are held against, and closes the alarm.
+        Signing off takes the pulls of this visit at the stored settings, two or more, as what later ones are
+        held against, and closes the alarm. See{' '}
+        <Link href={`/cars/${data.carId}/outlook?preset=${presetId}`}>the charts</Link> first.
       </p>
-      <DriftLink carId={data.carId} presetId={presetId} drift={data.drift} />
     </Mind>
   );
 }
