@@ -1,7 +1,7 @@
 import { normalCdf } from '../numerics/normal-cdf.js';
 import { ACCEPT_CONFIDENCE } from './decision-settings.js';
 import type { DutySituation } from './duty-situation.js';
-import type { PeakMixture } from './predict-peak.js';
+import type { PeakMixture } from './peak-mixture.js';
 
 const HALVINGS = 12;
 const LEAST_VARIANCE = 1e-10;

@@ -1,4 +1,5 @@
-import { chancePeakAbove, predictPeak, type PeakMixture } from './predict-peak.js';
+import type { PeakMixture } from './peak-mixture.js';
+import { chancePeakAbove, predictPeak } from './predict-peak.js';
 import { responsePosterior } from './response-posterior.js';
 import { scalePulls, type ScaledPulls } from './scaled-pulls.js';
 import { drawParticles, type Particles } from './draw-particles.js';

@@ -1,6 +1,6 @@
 import { findRoot } from '../numerics/find-root.js';
 import { normalShareBelow } from './normal-table.js';
-import type { PeakMixture } from './predict-peak.js';
+import type { PeakMixture } from './peak-mixture.js';
 
 /** Parts of the mixture are gathered into this many bins of centre before quantiles are sought. */
 const BINS = 40;

@@ -1,20 +1,9 @@
 import { explainedRatio } from './explained-curves.js';
 import { normalShareBelow } from './normal-table.js';
+import type { PeakMixture } from './peak-mixture.js';
 import { departureCovariance, type PeakPrecision } from './peak-covariance.js';
 import { FALSE_STRAY, SCATTERS } from './response-settings.js';
 import type { ResponsePosterior } from './response-posterior.js';
-
-/** Mixture of normals in log peak over target: one part for each explanation. */
-export interface PeakMixture {
-  readonly weights: Float64Array;
-  readonly centres: Float64Array;
-  /** Where in the two tables below the spreads of each part stand. */
-  readonly places: Int32Array;
-  /** Standard deviation of the car's own mean at this duty, as hot as it is now. */
-  readonly meanSpreads: Float64Array;
-  /** Standard deviation of the next reading: the mean's and the scatter. */
-  readonly peakSpreads: Float64Array;
-}
 
 /**
  * What the posterior expects at a duty, as hot as the car is for the next pull; worked out once for each duty.

@@ -2,7 +2,7 @@ import { drawParticles, particleRatio, type Particles } from './draw-particles.j
 import { explainPulls, type Evidence, type Explained, type Explanations } from './explain-pulls.js';
 import { explainedCurves, type ExplainedCurves } from './explained-curves.js';
 import type { PeakPrecision } from './peak-covariance.js';
-import type { PeakMixture } from './predict-peak.js';
+import type { PeakMixture } from './peak-mixture.js';
 import { FALSE_STRAY, SCATTERS } from './response-settings.js';
 import type { ScaledPulls } from './scaled-pulls.js';
 
