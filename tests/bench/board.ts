@@ -96,6 +96,7 @@ try {
       .click();
     await page.waitForTimeout(2500);
   }
+  await page.evaluate(() => window.scrollTo(0, 0));
   const shownCount = await cards(page).count();
   const longScroll = await traced(browser, page, () => wheelDown(page));
   const text = report({ coldMs, warmMs, apiMs, idle, typing, findMs, scrolling, longScroll, shownCount });

@@ -1,5 +1,5 @@
 import type { Preset, PresetRevision } from '@pullbook/contracts';
-import { queryOptions, useQuery } from '@tanstack/react-query';
+import { queryOptions, useQueries, useQuery } from '@tanstack/react-query';
 import { get } from '../../client/request';
 
 export const presetsQueryOptions = (carId: string) =>
@@ -31,3 +31,21 @@ export const presetRevisionsQueryOptions = (presetId: string) =>
 
 /** Every revision of one preset, each as it was written. */
 export const usePresetRevisions = (presetId: string) => useQuery(presetRevisionsQueryOptions(presetId));
+
+interface RevisionsOfPresets {
+  readonly of: (presetId: string) => readonly PresetRevision[];
+  readonly isPending: boolean;
+  readonly error: Error | null;
+}
+
+/** Every revision of several presets. */
+export function useRevisionsOfPresets(presetIds: readonly string[]): RevisionsOfPresets {
+  return useQueries({
+    queries: presetIds.map(presetRevisionsQueryOptions),
+    combine: (answers) => ({
+      of: (presetId: string) => answers[presetIds.indexOf(presetId)]?.data ?? [],
+      isPending: answers.some((one) => one.isPending),
+      error: answers.find((one) => one.error !== null)?.error ?? null,
+    }),
+  });
+}

@@ -35,3 +35,21 @@ export function usePulls(sessionIds: readonly string[], presetId: string): Pulls
   const belongs = (pull: Pull) => pull.presetId === presetId && sessionIds.includes(pull.tuningSessionId);
   return { ...told, pulls: pullsSeen(told.pulls, outbox, belongs) };
 }
+
+/** Everything that was pulled in these tuning sessions, of all presets, in the order of the pulls of each preset. */
+export function usePullsOfSessions(sessionIds: readonly string[]): PullsOfVisit {
+  return useQueries({
+    queries: sessionIds.map((sessionId) =>
+      queryOptions({
+        queryKey: ['pulls', sessionId],
+        queryFn: async ({ signal }) =>
+          (await get<{ items: Pull[] }>(`/tuning-sessions/${sessionId}/pulls`, signal)).items,
+      }),
+    ),
+    combine: (answers) => ({
+      pulls: answers.flatMap((one) => one.data ?? []).sort((a, b) => a.number - b.number),
+      isPending: answers.some((one) => one.isPending),
+      error: answers.find((one) => one.error !== null)?.error ?? null,
+    }),
+  });
+}

@@ -11,7 +11,8 @@ export const tuningSessionsQueryOptions = (visitId: string) =>
   });
 
 /** The tuning sessions of one visit. */
-export const useTuningSessions = (visitId: string) => useQuery(tuningSessionsQueryOptions(visitId));
+export const useTuningSessions = (visitId: string, enabled = true) =>
+  useQuery({ ...tuningSessionsQueryOptions(visitId), enabled });
 
 export function useStartTuningSession(visitId: string) {
   const client = useQueryClient();

@@ -5,10 +5,10 @@ import Link from 'next/link';
 import { memo } from 'react';
 import { Plate } from '../../../../components/marks/marks';
 import { DriftLink } from '../../../../components/preset/drift-link';
-import { PeakStrip } from '../../../../components/pictures/peak-strip';
 import { presetStateNames, presetStateShapes } from '../../../../components/preset/preset-state-names';
 import { sayWhen } from '../../../../components/time/say-when';
 import { MoveMenu } from './move-menu';
+import { StripWhenNear } from './strip-when-near';
 import styles from './board.module.css';
 
 interface BoardCardProps {
@@ -35,20 +35,18 @@ export const BoardCard = memo(function BoardCard({ card, onMove }: BoardCardProp
         <MoveMenu card={card} onMove={onMove} />
       </div>
       <p className={styles.facts}>{factsOf(card, new Date())}</p>
-      <div className={styles.strips} style={{ '--strips': card.presets.length } as React.CSSProperties}>
-        {card.presets.map((preset) => (
-          <div key={preset.presetId} className={styles.preset}>
-            <p>
-              {preset.slot} {preset.name}{' '}
-              <span className="soft small">
-                <span aria-hidden="true">{presetStateShapes[preset.state]} </span>
-                {presetStateNames[preset.state]}
-              </span>
-            </p>
-            <PeakStrip figures={preset.strip} form="small" />
-          </div>
-        ))}
-      </div>
+      {card.presets.map((preset) => (
+        <div key={preset.presetId} className={styles.preset}>
+          <p>
+            {preset.slot} {preset.name}{' '}
+            <span className="soft small">
+              <span aria-hidden="true">{presetStateShapes[preset.state]} </span>
+              {presetStateNames[preset.state]}
+            </span>
+          </p>
+          <StripWhenNear figures={preset.strip} />
+        </div>
+      ))}
       {card.presets.map(({ presetId, name, drift }) => (
         <DriftLink key={presetId} carId={card.carId} presetId={presetId} name={name} drift={drift} />
       ))}

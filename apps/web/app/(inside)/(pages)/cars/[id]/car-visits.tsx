@@ -3,7 +3,7 @@
 import type { Car } from '@pullbook/contracts';
 import Link from 'next/link';
 import { useRouter } from 'next/navigation';
-import { Button } from '../../../../../components/button/button';
+import { Button, ButtonLink } from '../../../../../components/button/button';
 import { VisitLogs } from '../../../../../components/log/visit-logs';
 import { Empty, Skeleton } from '../../../../../components/marks/marks';
 import { ProblemNote } from '../../../../../components/marks/problem-note';
@@ -37,6 +37,9 @@ export function CarVisits({ car }: Readonly<{ car: Car }>) {
       <div className="row">
         <h2 id="visits">Visits</h2>
         <span className="grow" />
+        {(visits.data ?? []).length > 1 ? (
+          <ButtonLink href={`/cars/${car.id}/compare`}>Compare visits</ButtonLink>
+        ) : null}
         <Button busy={create.isPending} onClick={open}>
           Open a visit now
         </Button>

@@ -1,6 +1,7 @@
 'use client';
 
 import type { Preset, PresetRevision } from '@pullbook/contracts';
+import Link from 'next/link';
 import { Dialog } from '../../../../../components/dialog/dialog';
 import { Skeleton } from '../../../../../components/marks/marks';
 import { ProblemNote } from '../../../../../components/marks/problem-note';
@@ -23,6 +24,11 @@ export function RevisionsDialog({ preset, onClose }: RevisionsDialogProps) {
     <Dialog title={`Revisions of ${preset.name}`} onClose={onClose} wide>
       <ProblemNote error={revisions.error} onRetry={() => void revisions.refetch()} />
       {revisions.isPending ? <Skeleton lines={4} label="Loading the revisions" /> : null}
+      {newestFirst.length > 1 ? (
+        <p>
+          <Link href={`/cars/${preset.carId}/compare?preset=${preset.id}`}>Compare two revisions</Link>
+        </p>
+      ) : null}
       {newestFirst.length === 0 ? null : (
         <div className="scroll" tabIndex={0} role="region" aria-label="Revisions">
           <table>
