@@ -21,6 +21,8 @@ export async function restoreAnswers(client: QueryClient): Promise<void> {
     if (kept.build !== build || kept.updatedAt < oldest) await database.delete('answers', kept.hash);
     else if (client.getQueryState(kept.queryKey)?.data === undefined) {
       client.setQueryData(kept.queryKey, kept.data, { updatedAt: kept.updatedAt });
+      // Shown at once, and asked for anew whatever its age: what changed it may not have been written down here.
+      await client.invalidateQueries({ queryKey: kept.queryKey, exact: true, refetchType: 'none' });
     }
   }
 }
