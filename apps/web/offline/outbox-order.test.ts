@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fillIn, idMadeBy, nextToSend, withDependents } from './outbox-order';
+import { drivenAlike, fillIn, idMadeBy, nextToSend, withDependents } from './outbox-order';
 import { entryOf } from './test-outbox';
 
 describe('nextToSend', () => {
@@ -42,5 +42,28 @@ describe('withDependents', () => {
     const another = entryOf(3);
     const orders = withDependents([another, itsVoid, pull], pull.key).map((one) => one.order);
     expect(orders).toEqual([1, 2]);
+  });
+});
+
+describe('drivenAlike', () => {
+  const body = { presetId: 'preset', presetRevision: 2 };
+  const entry = entryOf(1, { state: 'refused', body });
+
+  it('finds what waits in the same visit for the same revision of the same preset, and nothing else', () => {
+    const entries = [
+      entry,
+      entryOf(2, { body }),
+      entryOf(3, { body: { ...body, presetRevision: 3 } }),
+      entryOf(4, { body: { ...body, presetId: 'other' } }),
+      entryOf(5, { body, visitId: 'other' }),
+      entryOf(6, { body, state: 'sent' }),
+      entryOf(7, { body: { reason: 'typed wrong' } }),
+    ];
+    expect(drivenAlike(entries, entry).map((one) => one.order)).toEqual([1, 2]);
+  });
+
+  it('finds the entry alone where it speaks of no preset', () => {
+    const ofVoid = entryOf(1, { body: { reason: 'typed wrong' } });
+    expect(drivenAlike([ofVoid, entryOf(2, { body: { reason: 'lifted' } })], ofVoid)).toEqual([ofVoid]);
   });
 });

@@ -31,6 +31,22 @@ export function withDependents(entries: readonly OutboxEntry[], key: string): Ou
   return taken;
 }
 
+/** What an entry says about the preset that it was driven for. */
+export interface DrivenFor {
+  readonly presetId?: string;
+  readonly presetRevision?: number;
+}
+
+/** The entry, and those not sent yet that were driven in the same visit on the same revision of the same preset. */
+export function drivenAlike(entries: readonly OutboxEntry[], entry: OutboxEntry): OutboxEntry[] {
+  const { presetId, presetRevision } = entry.body as DrivenFor;
+  return unsentOf(entries).filter((one) => {
+    const body = one.body as DrivenFor;
+    const isAlike = body.presetId === presetId && body.presetRevision === presetRevision;
+    return one.key === entry.key || (one.visitId === entry.visitId && presetId !== undefined && isAlike);
+  });
+}
+
 const made = /\{made:([\w-]+)\}/g;
 
 /** Keys of the entries whose records this one speaks of. */

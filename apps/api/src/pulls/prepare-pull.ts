@@ -4,10 +4,13 @@ import { DomainError } from '../plumbing/domain-error.js';
 import { checkSetting } from '../presets/check-setting.js';
 import { loadPreset, type PresetRecord } from '../presets/load-presets.js';
 import type { SessionRecord } from '../tuning-sessions/load-session.js';
+import { checkSeenGoal } from './check-seen-goal.js';
 
 /** What was set for a pull. */
 export interface PullSetting {
   readonly presetId: string;
+  /** Revision of the preset that was in sight while driving, where that is known. */
+  readonly presetRevision?: number | undefined;
   readonly dutyPct: number;
   readonly holdPct: number | null;
   readonly correctionStrength: number | null;
@@ -16,6 +19,8 @@ export interface PullSetting {
 /** A preset that a pull may be recorded for. */
 export interface PullableGoal {
   readonly preset: PresetRecord;
+  /** Revision that it was driven on. */
+  readonly revision: number;
   readonly dutyRange: SettingRange;
   readonly ceilingKpa: number;
 }
@@ -23,8 +28,8 @@ export interface PullableGoal {
 /**
  * Checks that pulls with these settings may be recorded in a tuning session.
  *
- * @throws DomainError not-found, preset-not-of-this-car, conflict for a replaced preset, ceiling-missing,
- *   readiness-not-passed, duty-out-of-range, hold-out-of-range, invalid-request for a car without a controller
+ * @throws DomainError not-found, preset-not-of-this-car, conflict for a replaced preset, goal-changed,
+ *   ceiling-missing, readiness-not-passed, duty-out-of-range, hold-out-of-range, invalid-request for a car without a controller
  */
 export async function preparePull(
   tx: WorkshopTransaction,
@@ -33,6 +38,7 @@ export async function preparePull(
 ): Promise<PullableGoal> {
   const preset = await loadPreset(tx, setting.presetId);
   checkPreset(preset, session);
+  const revision = await checkSeenGoal(tx, preset, setting.presetRevision);
   const { ceilingKpa } = preset.values;
   if (ceilingKpa === null) {
     throw refusal(
@@ -47,7 +53,7 @@ export async function preparePull(
       `the readiness check of this tuning session is not passed: ${session.readiness.missing.join('; ')}`,
     );
   }
-  return { preset, ceilingKpa, dutyRange: checkSettings(preset, setting) };
+  return { preset, revision, ceilingKpa, dutyRange: checkSettings(preset, setting) };
 }
 
 function checkPreset({ car, values, isReplaced }: PresetRecord, session: SessionRecord): void {

@@ -52,6 +52,41 @@ describe('POST /tuning-sessions/{id}/pulls', () => {
     expect((await post({ recordedAt })).json().recordedAt).toBe(recordedAt);
   });
 
+  describe('driven on a revision that is no longer the newest', () => {
+    const change = (payload: object, revision: number) =>
+      shop.owner.ask('PATCH', `/presets/${yard.presetId}`, {
+        payload: { reason: 'customer called', ...payload },
+        headers: { 'if-match': `"${revision}"` },
+      });
+
+    it('refuses it where the goal is another one, tells both goals, and takes it once a person chose the new one', async () => {
+      await change({ targetKpa: 130, ceilingKpa: 145 }, 1);
+      const answer = await post({ presetRevision: 1 });
+      expect(answer.statusCode).toBe(409);
+      expect(answer.json()).toMatchObject({
+        code: 'goal-changed',
+        detail: expect.stringMatching(
+          /it was target 140\.0\skPa ± 4\.0\skPa, ceiling 155\.0\skPa \(revision 1\), it is target 130\.0\skPa ± 4\.0\skPa, ceiling 145\.0\skPa \(revision 2\)$/,
+        ),
+        errors: [{ field: 'presetRevision' }],
+      });
+      expect(await shop.tuner.actor.db.pull.count()).toBe(0);
+      const chosen = await post({ presetRevision: 2 });
+      expect(chosen.json()).toMatchObject({ number: 1, presetRevision: 2 });
+    });
+
+    it('takes it for the revision that was seen where only the rest of the preset is new', async () => {
+      await change({ purpose: 'track days, any tyres' }, 1);
+      expect((await post({ presetRevision: 1 })).json()).toMatchObject({ presetRevision: 1 });
+      expect((await post({})).json()).toMatchObject({ presetRevision: 2 });
+    });
+
+    it('refuses a revision that never was', async () => {
+      const answer = await post({ presetRevision: 7 });
+      expect(answer.json()).toMatchObject({ code: 'invalid-request', errors: [{ field: 'presetRevision' }] });
+    });
+  });
+
   it('gives pulls that come in at the same moment one number each and loses none', async () => {
     const answers = await Promise.all(
       Array.from({ length: 12 }, (_, index) => post({ peakKpa: 50 + index })),
@@ -186,7 +221,10 @@ describe('POST /pulls/{id}/void', () => {
     expect((await shop.tuner.ask('POST', url, { payload })).statusCode).toBe(200);
     const second = await shop.tuner.ask('POST', url, { payload });
     expect(second.statusCode).toBe(409);
-    expect(second.json()).toMatchObject({ code: 'conflict' });
+    expect(second.json()).toMatchObject({
+      code: 'void-already',
+      detail: 'pull 1 was voided before by Tomas Tuner: lifted',
+    });
     const late = await pullAt(shop.tuner, yard, 10);
     await shop.tuner.actor.db.visit.update({ where: { id: yard.visitId }, data: { stage: 'collected' } });
     const closed = await shop.tuner.ask('POST', `/pulls/${late.id}/void`, { payload });

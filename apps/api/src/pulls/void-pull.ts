@@ -1,4 +1,5 @@
 import { refreshDrift } from '../outlook/refresh-drift.js';
+import type { Pull } from '@pullbook/database';
 import type { Actor } from '../plumbing/actor.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { recordEvent } from '../plumbing/record-event.js';
@@ -10,7 +11,7 @@ import type { RecordedPull } from './record-pull.js';
 /**
  * Takes a pull out of what the advice rests on, with a reason; it stays in the book.
  *
- * @throws DomainError not-found, visit-closed, conflict for a pull that is void already
+ * @throws DomainError not-found, visit-closed, void-already with who did it and why
  */
 export async function voidPull(actor: Actor, pullId: string, reason: string): Promise<RecordedPull> {
   const found = await actor.db.pull.findFirst({ where: { id: pullId }, select: { visitId: true } });
@@ -18,7 +19,7 @@ export async function voidPull(actor: Actor, pullId: string, reason: string): Pr
   const pull = await actor.db.$transaction(async (tx) => {
     await holdOpenVisit(tx, found.visitId);
     const before = await tx.pull.findFirstOrThrow({ where: { id: pullId } });
-    if (before.voidedAt !== null) throw new DomainError('conflict', 'this pull is void already');
+    if (before.voidedAt !== null) throw voidAlready(before);
     const row = await tx.pull.update({
       where: { id: pullId },
       // Gives its place in the log free: the same found pull may be taken in again, with the right settings.
@@ -41,4 +42,9 @@ export async function voidPull(actor: Actor, pullId: string, reason: string): Pr
     return presentPull(row);
   });
   return { pull, visitId: found.visitId };
+}
+
+function voidAlready({ number, voidedBy, voidReason }: Pull): DomainError {
+  const by = voidedBy === null ? '' : ` by ${voidedBy}`;
+  return new DomainError('void-already', `pull ${number} was voided before${by}: ${voidReason ?? ''}`);
 }

@@ -58,7 +58,7 @@ export async function writePull(
     data: {
       ...key,
       tuningSessionId: session.id,
-      presetRevision: goal.preset.revision,
+      presetRevision: goal.revision,
       number: (before.at(-1)?.number ?? 0) + 1,
       ...rest,
       ...figures,

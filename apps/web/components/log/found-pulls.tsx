@@ -43,6 +43,7 @@ export function FoundPulls({ visitId, log, preset, dutyPct, onDone }: FoundPulls
     event.preventDefault();
     const read = readValues(draft.values, units, LogConfirm, (from) => ({
       presetId: preset.id,
+      presetRevision: preset.revision,
       dutyPct: from.numberOrNull('dutyPct'),
       holdPct: from.numberOrNull('holdPct'),
       correctionStrength: from.numberOrNull('correctionStrength'),

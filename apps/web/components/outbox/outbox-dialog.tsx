@@ -10,6 +10,7 @@ import { Button } from '../button/button';
 import { Dialog } from '../dialog/dialog';
 import { Empty, Mind } from '../marks/marks';
 import { sayWhen } from '../time/say-when';
+import { GoalChanged } from './goal-changed';
 import styles from './outbox.module.css';
 import { sayWhatToDo } from './say-what-to-do';
 
@@ -63,6 +64,7 @@ function Waits({ entry }: Readonly<{ entry: OutboxEntry }>) {
 function Refused({ entry }: Readonly<{ entry: OutboxEntry }>) {
   const outbox = useOutbox();
   const [isSure, setSure] = useState(false);
+  const isGoalChanged = entry.refusal?.code === 'goal-changed';
   const along = withDependents(outbox, entry.key).length - 1;
   return (
     <div role="alert">
@@ -70,8 +72,9 @@ function Refused({ entry }: Readonly<{ entry: OutboxEntry }>) {
         <p>{entry.refusal?.text}</p>
         <p>{entry.refusal === null ? null : sayWhatToDo(entry.refusal)}</p>
       </Mind>
+      {isGoalChanged ? <GoalChanged entry={entry} /> : null}
       <div className="row">
-        <Button onClick={() => void sendAgain(entry)}>Send again</Button>
+        {isGoalChanged ? null : <Button onClick={() => void sendAgain(entry)}>Send again</Button>}
         {isSure ? (
           <Button kind="act" onClick={() => void dropEntry(entry)}>
             {along === 0 ? 'Yes, drop it for good' : `Yes, drop it and ${along} that rest on it`}

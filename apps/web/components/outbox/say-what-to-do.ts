@@ -11,6 +11,9 @@ const advice: Partial<Record<ErrorCode, string>> = {
     'Somebody else changed it meanwhile. Look at what it is now; if your change is still wanted, make it again and drop this one.',
   'readiness-not-passed':
     'Limits or ceilings were changed meanwhile, so the readiness check is open again. Pass it, then send again.',
+  'goal-changed':
+    'Decide whether it counts for the goal of now. If it does not, write it down on paper, then drop it.',
+  'void-already': 'Nothing is left to do: the pull does not count. Drop this one.',
   'ceiling-missing': 'Agree the ceiling of the preset, then send again.',
   'duty-out-of-range':
     'The controller was described anew meanwhile. Check its range and step, then send again or drop it.',

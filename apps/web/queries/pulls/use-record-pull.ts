@@ -26,7 +26,7 @@ export function useRecordPull(session: TuningSession) {
         memberId: me.member.id,
         visitId: session.visitId,
         path: `/tuning-sessions/${session.id}/pulls`,
-        body: { ...input, recordedAt },
+        body: { ...input, presetRevision: preset.revision, recordedAt },
         label: `Pull of ${preset.slot} ${preset.name}: ${peak} at ${input.dutyPct} %`,
         shows: (key) => ({
           pull: asDriven({ ...input, recordedAt }, { key, session, preset, warnings, by: me.member.name }),

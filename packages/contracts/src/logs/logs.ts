@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { DutyPct, HoldPct, Id, Instant, Line, Reason } from '../basics/basics.js';
-import { CorrectionStrength, HeldForS, Hunting } from '../pulls/pulls.js';
+import { CorrectionStrength, HeldForS, Hunting, SeenRevision } from '../pulls/pulls.js';
 import { ChannelReading, LogShape } from './channel-reading.js';
 
 /** A column of the file, as it was understood. */
@@ -119,6 +119,7 @@ export const LogHeadList = z.object({ items: z.array(LogHead) }).meta({ id: 'Log
 export const LogConfirm = z
   .object({
     presetId: Id,
+    presetRevision: SeenRevision,
     dutyPct: DutyPct,
     holdPct: HoldPct.nullable().default(null),
     heatSoaked: z.boolean().default(false),

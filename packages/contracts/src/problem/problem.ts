@@ -14,6 +14,8 @@ export const ErrorCode = z.enum([
   'idempotency-key-reused',
   'still-at-work',
   'recorded-already',
+  'goal-changed',
+  'void-already',
   'duty-out-of-range',
   'hold-out-of-range',
   'ceiling-missing',

@@ -1,5 +1,15 @@
 import * as z from 'zod';
-import { BoostKpa, DutyPct, HoldPct, Id, Instant, Line, Note, Reason } from '../basics/basics.js';
+import {
+  BoostKpa,
+  DutyPct,
+  HoldPct,
+  Id,
+  Instant,
+  Line,
+  Note,
+  Reason,
+  RecordRevision,
+} from '../basics/basics.js';
 
 const measured = {
   rawPeakKpa: BoostKpa.nullable(),
@@ -66,9 +76,16 @@ export const Pull = z
   .meta({ id: 'Pull' });
 export type Pull = z.infer<typeof Pull>;
 
+/**
+ * Revision of the preset that the tuner saw while driving: refused with `goal-changed` where target, tolerance, ceiling
+ * or kind are others by now.
+ */
+export const SeenRevision = RecordRevision.optional();
+
 export const PullNew = z
   .object({
     presetId: Id,
+    presetRevision: SeenRevision,
     dutyPct: DutyPct,
     holdPct: HoldPct.nullable().default(null),
     gear: z.number().int().min(1).max(12).nullable().default(null),
