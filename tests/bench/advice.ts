@@ -24,6 +24,7 @@ import type { Lot } from './advice/run-lot.js';
 import { runLots } from './advice/run-lots.js';
 import { RECORDS } from './advice/siblings.js';
 import { WRONG_WORLDS } from './advice/wrong-worlds.js';
+import { wholeNumber } from './whole-number.js';
 
 const bench = path.resolve(import.meta.dirname, '../../docs/bench');
 const PICTURE = 'advice-calibration.svg';
@@ -42,12 +43,6 @@ const { values } = parseArgs({
     rows: { type: 'string' },
   },
 });
-
-function wholeNumber(name: string, text: string, least: number): number {
-  const value = Number(text);
-  if (Number.isInteger(value) && value >= least) return value;
-  throw new Error(`--${name} must be a whole number from ${least}, not ${text}`);
-}
 
 const { set } = values;
 if (!isCarSet(set)) throw new Error(`--set must be judgement or development, not ${set}`);

@@ -7,6 +7,7 @@ import path from 'node:path';
 import { parseArgs } from 'node:util';
 import { reportLines } from './settings/report.js';
 import { runSeeds } from './settings/run-seeds.js';
+import { wholeNumber } from './whole-number.js';
 
 const FEWEST_FOR_THE_PAGE = 1000;
 const page = path.resolve(import.meta.dirname, '../../docs/bench/settings.md');
@@ -19,12 +20,6 @@ const { values } = parseArgs({
     write: { type: 'boolean', default: false },
   },
 });
-
-function wholeNumber(name: string, text: string, least: number): number {
-  const value = Number(text);
-  if (Number.isInteger(value) && value >= least) return value;
-  throw new Error(`--${name} must be a whole number from ${least}, not ${text}`);
-}
 
 const count = wholeNumber('cars', values.cars, 1);
 const from = wholeNumber('seed', values.seed, 1);

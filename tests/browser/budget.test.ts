@@ -1,19 +1,11 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { launchChromium } from './chromium.js';
+import { expect, inject, test } from 'vitest';
+import { sharedBrowser } from './shared-browser.js';
 import { weighScripts } from './weigh-scripts.js';
 
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-afterAll(async () => {
-  await browser?.close();
-});
+const browser = sharedBrowser();
 
 test('the visit screen and the customer’s report load no more script than their budgets allow', async () => {
-  const weights = await weighScripts(browser, inject('origin'));
+  const weights = await weighScripts(browser(), inject('origin'));
   expect(weights.map((one) => one.page)).toEqual(['visit', 'report']);
   for (const { page, gzipBytes, budgetBytes } of weights) {
     expect(gzipBytes, `scripts of ${page}`).toBeLessThanOrEqual(budgetBytes);

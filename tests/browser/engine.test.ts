@@ -1,21 +1,14 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchChromium } from './chromium.js';
-import { startProduct, type Product } from './product.js';
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, inject, test } from 'vitest';
+import { sharedBrowser } from './shared-browser.js';
 import { signIn } from './sign-in.js';
 
-let product: Product;
-let browser: Browser;
+const origin = inject('origin');
+const browser = sharedBrowser();
 let page: Page;
 
 beforeAll(async () => {
-  product = await startProduct('demo');
-  browser = await launchChromium();
-  ({ page } = await signIn(browser, product.origin, 'tuner@pullbook.example'));
-});
-afterAll(async () => {
-  await browser?.close();
-  await product?.stop();
+  ({ page } = await signIn(browser(), origin, 'tuner@pullbook.example'));
 });
 
 async function openCar(plate: string): Promise<void> {

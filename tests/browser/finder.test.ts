@@ -1,27 +1,17 @@
-import AxeBuilder from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchChromium } from './chromium.js';
+import type { Page } from 'playwright-core';
+import { expect, inject, test } from 'vitest';
 import { findCard } from './find-card.js';
-import { startProduct, type Product } from './product.js';
+import { sharedBrowser } from './shared-browser.js';
 import { signIn } from './sign-in.js';
+import { violationsOf } from './violations-of.js';
 
-let product: Product;
-let browser: Browser;
-
-beforeAll(async () => {
-  product = await startProduct('demo');
-  browser = await launchChromium();
-});
-afterAll(async () => {
-  await browser?.close();
-  await product?.stop();
-});
+const origin = inject('origin');
+const browser = sharedBrowser();
 
 const field = (page: Page) => page.getByRole('combobox', { name: /^Plate, name/ });
 
 test('a car’s visit is opened from another visit by keys alone, plate typed without its blanks', async () => {
-  const { context, page } = await signIn(browser, product.origin, 'tuner@pullbook.example');
+  const { context, page } = await signIn(browser(), origin, 'tuner@pullbook.example');
   const wanted = await findCard(page, /^next pull/i);
   const elsewhere = await findCard(page, /stop/i);
   await page.goto(`/visits/${elsewhere.visitId}`);
@@ -33,8 +23,7 @@ test('a car’s visit is opened from another visit by keys alone, plate typed wi
   await line.waitFor();
   expect(await line.getAttribute('aria-selected')).toBe('true');
   expect(await field(page).getAttribute('aria-activedescendant')).toBe(await line.getAttribute('id'));
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => [id, nodes.map((node) => node.html)])).toEqual([]);
+  expect(await violationsOf(page)).toEqual([]);
   await page.keyboard.press('Enter');
   await page.waitForURL(`**/visits/${wanted.visitId}`);
   expect(await page.getByRole('dialog').count()).toBe(0);
@@ -42,7 +31,7 @@ test('a car’s visit is opened from another visit by keys alone, plate typed wi
 });
 
 test('the slash key opens the finder, arrows choose a page, Escape gives the focus back', async () => {
-  const { context, page } = await signIn(browser, product.origin, 'desk@pullbook.example');
+  const { context, page } = await signIn(browser(), origin, 'desk@pullbook.example');
   const opener = page.getByRole('button', { name: 'Find', exact: true });
   await opener.focus();
   await page.keyboard.press('/');
@@ -59,7 +48,7 @@ test('the slash key opens the finder, arrows choose a page, Escape gives the foc
 });
 
 test('the slash key can be switched off for this device, and types itself into fields', async () => {
-  const { context, page } = await signIn(browser, product.origin, 'desk@pullbook.example');
+  const { context, page } = await signIn(browser(), origin, 'desk@pullbook.example');
   await page.getByRole('searchbox').first().focus();
   await page.keyboard.press('/');
   expect(await page.getByRole('searchbox').first().inputValue()).toBe('/');

@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright';
 import fs from 'node:fs';
 import papaparse from 'papaparse';
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
@@ -8,6 +7,7 @@ import { cellsOfRow, LONG_LOG, longLog } from './long-log.js';
 import { startProduct, type Product } from './product.js';
 import { signIn } from './sign-in.js';
 import { uploadLog } from './upload-log.js';
+import { violationsOf } from './violations-of.js';
 
 /** Enough for every zoom level and five pulls; `npm run bench:trace` takes a million. */
 const ROWS = 100_000;
@@ -66,11 +66,6 @@ const coloursDrawn = (): Promise<number> =>
     }
     return seen.size;
   });
-
-async function violations(): Promise<string[]> {
-  const { violations: found } = await new AxeBuilder({ page }).analyze();
-  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
-}
 
 describe('the log screen, with a long log', () => {
   test('opens at the asked pull, says what is in it, and draws it', async () => {
@@ -150,7 +145,7 @@ describe('the log screen, with a long log', () => {
     expect(await told()).toMatch(/laid over each other where 90 % of target is first reached/);
     await page.getByText('90 % of its own settled boost stands in').waitFor();
     expect(await coloursDrawn()).toBeGreaterThan(20);
-    expect(await violations()).toEqual([]);
+    expect(await violationsOf(page)).toEqual([]);
     await page.getByRole('button', { name: 'Along the log' }).click();
     await untilDrawn();
   });
@@ -195,13 +190,13 @@ describe('the log screen, with a long log', () => {
   });
 
   test('has no accessibility fault, by day and by night, and fits a phone', async () => {
-    expect(await violations()).toEqual([]);
+    expect(await violationsOf(page)).toEqual([]);
     await page.emulateMedia({ colorScheme: 'dark' });
-    expect(await violations()).toEqual([]);
+    expect(await violationsOf(page)).toEqual([]);
     await page.setViewportSize({ width: 360, height: 780 });
     await untilDrawn();
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
-    expect(await violations()).toEqual([]);
+    expect(await violationsOf(page)).toEqual([]);
     await context.close();
   });
 });

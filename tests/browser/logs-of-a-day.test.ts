@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchChromium } from './chromium.js';
@@ -6,6 +5,7 @@ import { findCard } from './find-card.js';
 import { longLog } from './long-log.js';
 import { startProduct, type Product } from './product.js';
 import { signIn } from './sign-in.js';
+import { violationsOf } from './violations-of.js';
 
 let product: Product;
 let browser: Browser;
@@ -33,11 +33,6 @@ const rowOf = (name: string) =>
     .getByRole('listitem')
     .filter({ has: page.locator('b', { hasText: name }) });
 
-async function violations(): Promise<string[]> {
-  const { violations: found } = await new AxeBuilder({ page }).analyze();
-  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
-}
-
 describe('a day of logs', () => {
   test('takes in many files at once, suggests the car, and assigns nothing by itself', async () => {
     await page.goto('/logs');
@@ -57,7 +52,7 @@ describe('a day of logs', () => {
     expect(await rowOf('note.csv').innerText()).toContain('not understood');
     expect(await rowOf('copy.csv').innerText()).toMatch(/the same bytes as unnamed.csv/);
     expect(await page.getByRole('heading', { name: 'Assigned just now' }).count()).toBe(0);
-    expect(await violations()).toEqual([]);
+    expect(await violationsOf(page)).toEqual([]);
   });
 
   test('makes a file a log of the visit when a person says so, and opens its pulls', async () => {
@@ -69,7 +64,7 @@ describe('a day of logs', () => {
     await assigned.getByRole('button', { name: 'Look at the pulls' }).click();
     const dialog = page.getByRole('dialog');
     await dialog.waitFor();
-    expect(await violations()).toEqual([]);
+    expect(await violationsOf(page)).toEqual([]);
     await page.keyboard.press('Escape');
     await dialog.waitFor({ state: 'detached' });
   });
@@ -86,7 +81,7 @@ describe('a day of logs', () => {
     await page.setViewportSize({ width: 360, height: 780 });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
     await page.emulateMedia({ colorScheme: 'dark' });
-    expect(await violations()).toEqual([]);
+    expect(await violationsOf(page)).toEqual([]);
     await context.close();
   });
 });

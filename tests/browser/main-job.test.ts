@@ -1,37 +1,16 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { launchChromium } from './chromium.js';
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
 import { logOfPull, readingKpa, trueMeanPeakKpa } from './known-response.js';
-import { startProduct, type Product } from './product.js';
+import { sharedBrowser } from './shared-browser.js';
+import { signIn } from './sign-in.js';
 
 const goal = { targetKpa: 120, toleranceKpa: 4, ceilingKpa: 131 };
 const plate = 'TST 731';
 
-let product: Product;
-let browser: Browser;
+const origin = inject('origin');
+const browser = sharedBrowser();
 
-beforeAll(async () => {
-  product = await startProduct('demo');
-  browser = await launchChromium();
-});
-afterAll(async () => {
-  await browser?.close();
-  await product?.stop();
-});
-
-async function signedIn(email: string): Promise<{ context: BrowserContext; page: Page }> {
-  const context = await browser.newContext({
-    baseURL: product.origin,
-    viewport: { width: 1180, height: 820 },
-  });
-  const page = await context.newPage();
-  await page.goto('/sign-in');
-  await page.getByLabel('Email').fill(email);
-  await page.getByLabel('Password').fill('practice-only');
-  await page.getByRole('button', { name: 'Sign in', exact: true }).click();
-  await page.waitForURL('**/board');
-  return { context, page };
-}
+const signedIn = (email: string) => signIn(browser(), origin, email);
 
 const advisedDuty = async (page: Page): Promise<number> => {
   const text = await page.getByTestId('next-duty').innerText();
@@ -93,7 +72,7 @@ describe('the whole job, as desk, tuner and customer', () => {
     await signOff(tuner.page, 'Marek Tolva');
     const reportUrl = await makeReportLink(tuner.page);
 
-    const customer = await browser.newContext({ viewport: { width: 360, height: 740 } });
+    const customer = await browser().newContext({ viewport: { width: 360, height: 740 } });
     const page = await customer.newPage();
     await page.goto(reportUrl);
     const text = await page.locator('body').innerText();
@@ -105,7 +84,7 @@ describe('the whole job, as desk, tuner and customer', () => {
     expect(await page.locator('script').count()).toBe(0);
     const width = await page.evaluate(() => document.documentElement.scrollWidth);
     expect(width).toBeLessThanOrEqual(360);
-    const inside = await customer.request.get(`${product.origin}/api/v1${visitPath}`);
+    const inside = await customer.request.get(`${origin}/api/v1${visitPath}`);
     expect(inside.status()).toBe(401);
 
     await desk.page.goto('/board');

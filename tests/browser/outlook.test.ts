@@ -1,30 +1,14 @@
-import AxeBuilder from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchChromium } from './chromium.js';
+import { expect, inject, test } from 'vitest';
 import { findCard } from './find-card.js';
-import { startProduct, type Product } from './product.js';
+import { sharedBrowser } from './shared-browser.js';
 import { signIn } from './sign-in.js';
+import { violationsOf } from './violations-of.js';
 
-let product: Product;
-let browser: Browser;
-
-beforeAll(async () => {
-  product = await startProduct('demo');
-  browser = await launchChromium();
-});
-afterAll(async () => {
-  await browser?.close();
-  await product?.stop();
-});
-
-const violationsOf = async (page: Page): Promise<unknown[]> => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.map(({ id, nodes }) => [id, nodes.map((node) => node.html)]);
-};
+const origin = inject('origin');
+const browser = sharedBrowser();
 
 test('a drift alarm leads from the board to its charts, and from there to the visit of each pull', async () => {
-  const { context, page } = await signIn(browser, product.origin, 'owner@pullbook.example');
+  const { context, page } = await signIn(browser(), origin, 'owner@pullbook.example');
   const card = await findCard(page, /^drift alarm/);
   await page.goto('/board');
   const alarm = page.getByRole('link', { name: /drift .* % lower: .* outside its limits/ }).first();
@@ -44,7 +28,7 @@ test('a drift alarm leads from the board to its charts, and from there to the vi
 });
 
 test('on a phone the page is no wider than its screen, and the other preset is one press away', async () => {
-  const { context, page } = await signIn(browser, product.origin, 'desk@pullbook.example');
+  const { context, page } = await signIn(browser(), origin, 'desk@pullbook.example');
   const { carId } = await findCard(page, /^drift alarm/);
   await page.setViewportSize({ width: 360, height: 780 });
   await page.goto(`/cars/${carId}/outlook`);

@@ -3,8 +3,11 @@ import fs from 'node:fs';
 import path from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { launchChromium } from './chromium.js';
+import { findCard } from './find-card.js';
 import { startProduct } from './product.js';
+import { signIn } from './sign-in.js';
 
+const OWNER = 'owner@pullbook.example';
 const folder = path.resolve(import.meta.dirname, '../../docs/pictures');
 const sizes = {
   phone: { width: 360, height: 780 },
@@ -23,34 +26,12 @@ interface Look {
   readonly scheme: 'light' | 'dark';
 }
 
-async function signIn(page: Page): Promise<void> {
-  await page.goto('/sign-in');
-  await page.getByLabel('Email').fill('owner@pullbook.example');
-  await page.getByLabel('Password').fill('practice-only');
-  await page.getByRole('button', { name: 'Sign in', exact: true }).click();
-  await page.waitForURL('**/board');
-}
-
-interface Card {
-  readonly visitId: string;
-  readonly carId: string;
-  readonly plate: string;
-  readonly status: string;
-}
-
 /** The screens worth a picture, with the demo's own records in their addresses. */
 async function chooseShots(page: Page): Promise<Shot[]> {
-  const board = await page.request.get('/api/v1/board?collected=true');
-  const { cards } = (await board.json()) as { cards: Card[] };
-  const cardWhere = (test: RegExp): Card => {
-    const card = cards.find(({ status }) => test.test(status));
-    if (!card) throw new Error(`no card of the demo says ${test}`);
-    return card;
-  };
-  const driven = cardWhere(/^next pull/i);
-  const stopped = cardWhere(/stop/i);
-  const ready = cardWhere(/report/i);
-  const drifted = cards.find(({ plate }) => plate === DRIFTED_PLATE) ?? driven;
+  const driven = await findCard(page, /^next pull/i);
+  const stopped = await findCard(page, /stop/i);
+  const ready = await findCard(page, /report/i);
+  const drifted = await findCard(page, /^drift alarm/);
   return [
     { name: 'board', path: '/board' },
     { name: 'intake', path: '/intake' },
@@ -71,9 +52,6 @@ async function chooseShots(page: Page): Promise<Shot[]> {
     { name: 'report', path: await reportPath(page, ready.visitId) },
   ];
 }
-
-/** A car of the demo whose peaks have drifted since they were proven. */
-const DRIFTED_PLATE = 'PB 158';
 
 /** The newest log of a visit. */
 async function logPath(page: Page, visitId: string): Promise<string> {
@@ -97,13 +75,10 @@ async function reportPath(page: Page, visitId: string): Promise<string> {
 }
 
 async function take(browser: Browser, origin: string, look: Look, shots: readonly Shot[]): Promise<void> {
-  const context = await browser.newContext({
-    baseURL: origin,
+  const { context, page } = await signIn(browser, origin, OWNER, {
     viewport: sizes[look.size],
     colorScheme: look.scheme,
   });
-  const page = await context.newPage();
-  await signIn(page);
   for (const shot of shots) {
     await page.goto(shot.path);
     await page.waitForLoadState('load');
@@ -122,9 +97,7 @@ const product = await startProduct('demo');
 const browser = await launchChromium();
 try {
   fs.mkdirSync(folder, { recursive: true });
-  const first = await browser.newContext({ baseURL: product.origin });
-  const page = await first.newPage();
-  await signIn(page);
+  const { page } = await signIn(browser, product.origin, OWNER);
   const shots = await chooseShots(page);
   for (const size of Object.keys(sizes) as Size[]) {
     for (const scheme of ['light', 'dark'] as const) {

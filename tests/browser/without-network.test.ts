@@ -1,24 +1,17 @@
 import type { NextPull, Pull } from '@pullbook/contracts';
 import { nextPullOf } from '@pullbook/next-pull';
-import type { APIRequestContext, Browser, BrowserContext, Page, Route } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
-import { launchChromium } from './chromium.js';
+import type { APIRequestContext, BrowserContext, Page, Route } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
 import { logOfPull, readingKpa } from './known-response.js';
+import { sharedBrowser } from './shared-browser.js';
 import { signIn } from './sign-in.js';
 import { visitOnTest, type VisitOnTest } from './visit-on-test.js';
 
 const origin = inject('origin');
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-afterAll(async () => {
-  await browser?.close();
-});
+const browser = sharedBrowser();
 
 async function tunerAt(plate: string): Promise<{ context: BrowserContext; page: Page; visit: VisitOnTest }> {
-  const { context, page } = await signIn(browser, origin, 'owner@pullbook.example');
+  const { context, page } = await signIn(browser(), origin, 'owner@pullbook.example');
   const visit = await visitOnTest(context.request, plate);
   await page.goto(`/visits/${visit.visitId}`);
   await page.getByTestId('next-duty').waitFor();
