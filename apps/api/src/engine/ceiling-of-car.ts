@@ -2,13 +2,15 @@ import type { CarLimits, CeilingCause, Mechanics } from '@pullbook/contracts';
 import { buildCeiling, ceilingMargins, type CeilingLimits } from '@pullbook/tuning-math';
 import { injectorLimit, mapLimit, type ComputedLimit } from './computed-limits.js';
 import { readEngineInputs } from './engine-inputs.js';
-import { mapOf, type StoredMap } from './stored-map.js';
+import { limitNames } from './limit-names.js';
+import { mapOf, mapSourceOf, storedMapOf } from './stored-map.js';
 
 /** What the ceiling of a car follows from. */
 export interface CeilingCar {
   readonly limits: CarLimits;
   readonly mechanics: Mechanics;
-  readonly compressorMap: StoredMap | null;
+  /** The compressor map as it stands in the book; read only where it is needed. */
+  readonly storedMap: unknown;
 }
 
 /** One limit that counts, after its margin. */
@@ -29,17 +31,6 @@ export interface BuiltCeiling {
   /** Lowest first. */
   readonly counted: readonly CountedLimit[];
 }
-
-/** What the limits are called. */
-export const limitNames: Readonly<Record<CeilingCause, string>> = {
-  'over-boost-cut': 'over-boost cut',
-  'sensor-full-scale': "sensor's full scale",
-  actuator: "actuator's limit",
-  turbo: "turbo's limit",
-  engine: "engine's limit",
-  injectors: "injectors' limit",
-  'compressor-map': "compressor map's edge",
-};
 
 /**
  * The one rule for ceilings: the lowest of all limits that are known of a car, over-boost cut and sensor less their
@@ -80,12 +71,12 @@ const MOST_KEPT = 200;
 const kept = new Map<string, ComputedLimits>();
 
 /** The limits that follow from a car's engine data. */
-export function computedLimits({ mechanics, compressorMap }: Omit<CeilingCar, 'limits'>): ComputedLimits {
+export function computedLimits({ mechanics, storedMap }: Omit<CeilingCar, 'limits'>): ComputedLimits {
   const inputs = readEngineInputs(mechanics);
-  const map = mapOf(compressorMap);
-  const key = JSON.stringify([inputs.list, map]);
+  const key = JSON.stringify([inputs.list, mapSourceOf(storedMap)]);
   const known = kept.get(key);
   if (known !== undefined) return known;
+  const map = mapOf(storedMapOf(storedMap));
   const found = { injectors: injectorLimit(inputs, map), map: mapLimit(inputs, map) };
   kept.set(key, found);
   const [oldest] = kept.keys();

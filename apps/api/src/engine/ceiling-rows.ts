@@ -1,20 +1,7 @@
-import type { CarLimits, CeilingCause, CeilingRow } from '@pullbook/contracts';
-import {
-  computedLimits,
-  limitNames,
-  type BuiltCeiling,
-  type CeilingCar,
-  type CountedLimit,
-} from './ceiling-of-car.js';
+import type { CeilingCause, CeilingRow } from '@pullbook/contracts';
+import { computedLimits, type BuiltCeiling, type CeilingCar, type CountedLimit } from './ceiling-of-car.js';
 import type { ComputedLimit } from './computed-limits.js';
-
-const entered: readonly (readonly [CeilingCause, keyof CarLimits])[] = [
-  ['over-boost-cut', 'overBoostCutKpa'],
-  ['sensor-full-scale', 'sensorFullScaleKpa'],
-  ['actuator', 'actuatorKpa'],
-  ['turbo', 'turboKpa'],
-  ['engine', 'engineKpa'],
-];
+import { causeOfLimit, limitNames } from './limit-names.js';
 
 const whyCounted: Partial<Record<CeilingCause, string>> = {
   'over-boost-cut': 'as entered, less a margin so that scatter does not set it off',
@@ -25,7 +12,7 @@ const whyCounted: Partial<Record<CeilingCause, string>> = {
 export function ceilingRows(car: CeilingCar, ceiling: BuiltCeiling | null): CeilingRow[] {
   const { injectors, map } = computedLimits(car);
   const rows = [
-    ...entered.map(([cause]) => enteredRow(cause, ceiling)),
+    ...Object.values(causeOfLimit).map((cause) => enteredRow(cause, ceiling)),
     computedRow('injectors', injectors, ceiling),
     computedRow('compressor-map', map, ceiling),
   ];

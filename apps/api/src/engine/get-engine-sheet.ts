@@ -8,7 +8,7 @@ import { missingOf, readEngineInputs, type EngineInputs } from './engine-inputs.
 import { enginePoint, type PointName } from './engine-point.js';
 import { pullsOnMap } from './pulls-on-map.js';
 import { loadCeilingCar } from './load-ceiling-car.js';
-import { mapOf, type StoredMap } from './stored-map.js';
+import { mapOf, storedMapOf, type StoredMap } from './stored-map.js';
 
 /**
  * All that follows from a car's engine data: the ceiling with the limit that binds, the way of air and fuel at targets
@@ -18,7 +18,7 @@ import { mapOf, type StoredMap } from './stored-map.js';
  */
 export async function getEngineSheet({ db }: Actor, carId: string): Promise<EngineSheet> {
   const car = await loadCeilingCar(db, carId);
-  const { compressorMap } = car;
+  const compressorMap = storedMapOf(car.storedMap);
   const inputs = readEngineInputs(car.mechanics);
   const ceiling = ceilingOfCar(car);
   const presets = await presetsUnder(db, carId, ceiling);

@@ -2,7 +2,6 @@ import { CarLimits, Mechanics } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
 import { DomainError } from '../plumbing/domain-error.js';
 import type { CeilingCar } from './ceiling-of-car.js';
-import { storedMapOf } from './stored-map.js';
 
 /**
  * What the ceiling of a car follows from, with the revision of its record.
@@ -19,6 +18,6 @@ export async function loadCeilingCar(
     revision: row.revision,
     limits: CarLimits.parse(row.limits),
     mechanics: Mechanics.parse(row.mechanics),
-    compressorMap: storedMapOf(row.compressorMap),
+    storedMap: row.compressorMap,
   };
 }

@@ -3,7 +3,6 @@ import type { WorkshopTransaction } from '@pullbook/database';
 import { DomainError } from '../plumbing/domain-error.js';
 import type { pageArguments } from '../plumbing/paging.js';
 import type { AdvicePull } from '@pullbook/next-pull';
-import { storedMapOf, type StoredMap } from '../engine/stored-map.js';
 import { driftAlarmOf } from './drift-alarm-of.js';
 import { earlierSpreads, type EarlierSpread } from './earlier-spreads.js';
 import type { ControllerAbilities } from './check-preset-values.js';
@@ -14,7 +13,8 @@ export interface PresetCar {
   readonly id: string;
   readonly limits: CarLimits;
   readonly mechanics: Mechanics;
-  readonly compressorMap: StoredMap | null;
+  /** The compressor map as it stands in the book. */
+  readonly storedMap: unknown;
   /** Peak with the solenoid idle as far as the spring tells it, kPa gauge. */
   readonly baseKpa: number | null;
   readonly controller: (ControllerAbilities & { readonly isClosedLoop: boolean }) | null;
@@ -134,7 +134,7 @@ function presetCarOf({ id, limits, controller, ...row }: CarRow): PresetCar {
     id,
     limits: CarLimits.parse(limits),
     mechanics,
-    compressorMap: storedMapOf(row.compressorMap),
+    storedMap: row.compressorMap,
     baseKpa: mechanics.actuatorSpringKpa,
     controller: controller && {
       presetSlots: controller.presetSlots,

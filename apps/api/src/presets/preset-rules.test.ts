@@ -27,7 +27,7 @@ const values: PresetValues = {
   correctionStrength: null,
 };
 const limits = { ...noLimits, sensorFullScaleKpa: 200, turboKpa: 165, engineKpa: 165 };
-const allowed = ceilingOfCar({ limits, mechanics: noMechanics, compressorMap: null });
+const allowed = ceilingOfCar({ limits, mechanics: noMechanics, storedMap: null });
 
 function refusal(
   change: Partial<PresetValues>,

@@ -1,4 +1,5 @@
 import type { CarLimits } from '@pullbook/contracts';
+import { causeOfLimit, limitNames } from '../engine/limit-names.js';
 
 /** The limit of a car that binds first. */
 export interface BindingLimit {
@@ -6,14 +7,6 @@ export interface BindingLimit {
   readonly name: string;
   readonly limitKpa: number;
 }
-
-const limitNames: Readonly<Record<keyof CarLimits, string>> = {
-  overBoostCutKpa: 'over-boost cut',
-  sensorFullScaleKpa: "sensor's full scale",
-  actuatorKpa: "actuator's limit",
-  turboKpa: "turbo's limit",
-  engineKpa: "engine's limit",
-};
 
 /**
  * The lowest limit on record of a car as it was entered, and which one it is; null where none is known. What an
@@ -24,10 +17,10 @@ const limitNames: Readonly<Record<keyof CarLimits, string>> = {
  */
 export function lowestCarLimit(limits: CarLimits): BindingLimit | null {
   let lowest: BindingLimit | null = null;
-  for (const key of Object.keys(limitNames) as (keyof CarLimits)[]) {
+  for (const key of Object.keys(causeOfLimit) as (keyof CarLimits)[]) {
     const limitKpa = limits[key];
     if (limitKpa === null || (lowest !== null && limitKpa >= lowest.limitKpa)) continue;
-    lowest = { name: limitNames[key], limitKpa };
+    lowest = { name: limitNames[causeOfLimit[key]], limitKpa };
   }
   return lowest;
 }
