@@ -4,13 +4,19 @@ import { problemFrom } from './problem-from';
 interface PartsOptions {
   /** Share of the bytes that the server has, 0 to 1; starts above 0 where an earlier try goes on. */
   readonly onProgress: (share: number) => void;
+  /** How long tries go on. */
+  readonly patience: keyof typeof retryDelaysMs;
   readonly signal?: AbortSignal;
 }
 
 /** Below what proxies commonly let through in one request. */
 const partBytes = 8 * 1024 * 1024;
-/** A short break is got over here; in a longer one the file is safer in the outbox, which goes on trying. */
-const retryDelaysMs = [0, 1000, 3000, 5000];
+/** Pauses before each further try, ms. `short`: for a file that is kept elsewhere if it does not get through. */
+const retryDelaysMs = {
+  short: [0, 1000, 3000, 5000],
+  /** A car drives out of reach and back: tries go on for some minutes before a person is asked. */
+  long: [0, 1000, 3000, 5000, 10_000, 20_000, 30_000, 60_000, 60_000, 60_000],
+} as const;
 
 /**
  * Sends a file in parts (tus protocol 1.0). What the server has already of this very file, from a try that broke off
@@ -19,13 +25,16 @@ const retryDelaysMs = [0, 1000, 3000, 5000];
  * @returns the id of the upload, once the server has all of it
  * @throws ProblemError for a refusal, NoAnswerError where the server stays out of reach
  */
-export async function uploadInParts(file: File, { onProgress, signal }: PartsOptions): Promise<string> {
+export async function uploadInParts(
+  file: File,
+  { onProgress, patience, signal }: PartsOptions,
+): Promise<string> {
   const { Upload, DetailedError } = await import('tus-js-client');
   return new Promise((resolve, reject) => {
     const upload = new Upload(file, {
       endpoint: '/api/v1/uploads',
       chunkSize: partBytes,
-      retryDelays: retryDelaysMs,
+      retryDelays: [...retryDelaysMs[patience]],
       metadata: { filename: file.name.slice(-200), writtenMs: String(file.lastModified) },
       removeFingerprintOnSuccess: true,
       onProgress: (sent, all) => onProgress(all === 0 ? 1 : sent / all),

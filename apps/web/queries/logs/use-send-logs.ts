@@ -23,7 +23,7 @@ export function useSendLogs() {
   const forget = (number: number) => setFiles((all) => all.filter((one) => one.number !== number));
   const sendOne = async (number: number, file: File): Promise<void> => {
     try {
-      await uploadInParts(file, { onProgress: (share) => change(number, { share }) });
+      await uploadInParts(file, { onProgress: (share) => change(number, { share }), patience: 'long' });
       await client.invalidateQueries({ queryKey: waitingLogsQueryOptions().queryKey });
       forget(number);
     } catch (error) {

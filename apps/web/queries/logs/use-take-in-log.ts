@@ -27,7 +27,8 @@ export function useTakeInLog(session: TuningSession, preset: Preset) {
     networkMode: 'always',
     mutationFn: async ({ file, reading }: TakeIn) => {
       if (!navigator.onLine) throw new NoAnswerError();
-      uploaded.current ??= await uploadInParts(file, { onProgress: setSentShare });
+      // In a longer break the file is safer in the outbox, which goes on trying.
+      uploaded.current ??= await uploadInParts(file, { onProgress: setSentShare, patience: 'short' });
       const body = { uploadId: uploaded.current, reading: reading ?? null };
       return send<Log>('POST', `/tuning-sessions/${session.id}/logs/from-upload`, {
         body,
