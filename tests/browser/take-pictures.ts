@@ -74,6 +74,20 @@ async function reportPath(page: Page, visitId: string): Promise<string> {
   return ((await made.json()) as { url: string }).url;
 }
 
+/** Longest wait for a page to come to rest, and how long it has to stay so, ms. */
+const LONGEST_MS = 30_000;
+const QUIET_MS = 1500;
+
+/** Waits until nothing has been on its way for a while. */
+async function untilQuiet(page: Page): Promise<void> {
+  const end = Date.now() + LONGEST_MS;
+  let quietSince = Date.now();
+  while (Date.now() < end && Date.now() - quietSince < QUIET_MS) {
+    await page.waitForTimeout(100);
+    if ((await page.locator('[aria-busy="true"]').count()) > 0) quietSince = Date.now();
+  }
+}
+
 async function take(browser: Browser, origin: string, look: Look, shots: readonly Shot[]): Promise<void> {
   const { context, page } = await signIn(browser, origin, OWNER, {
     viewport: sizes[look.size],
@@ -82,12 +96,7 @@ async function take(browser: Browser, origin: string, look: Look, shots: readonl
   for (const shot of shots) {
     await page.goto(shot.path);
     await page.waitForLoadState('load');
-    await page
-      .locator('[aria-busy="true"]')
-      .first()
-      .waitFor({ state: 'detached' })
-      .catch(() => undefined);
-    await page.waitForTimeout(1500);
+    await untilQuiet(page);
     await page.screenshot({ path: path.join(folder, `${shot.name}-${look.size}-${look.scheme}.png`) });
   }
   await context.close();

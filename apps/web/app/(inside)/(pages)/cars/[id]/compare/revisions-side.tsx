@@ -2,13 +2,12 @@
 
 import type { Preset, PresetRevision } from '@pullbook/contracts';
 import { useState } from 'react';
-import { ChoiceField } from '../../../../../../components/field/choice-field';
 import { Empty } from '../../../../../../components/marks/marks';
 import { sayDate } from '../../../../../../components/time/say-when';
 import { useUnits } from '../../../../../../components/units/use-units';
 import { compareRevisions } from './compare-revisions';
 import { CompareTable } from './compare-table';
-import styles from './compare.module.css';
+import { TwoChoices } from './two-choices';
 
 interface RevisionsSideProps {
   readonly presets: readonly Preset[];
@@ -38,10 +37,7 @@ export function RevisionsSide({ presets, revisionsOf, first }: RevisionsSideProp
   const choices = listed.map(({ key, label }) => ({ value: key, label }));
   return (
     <>
-      <div className={styles.sides}>
-        <ChoiceField label="From" value={left} onChange={setLeft} choices={choices} />
-        <ChoiceField label="To" value={right} onChange={setRight} choices={choices} />
-      </div>
+      <TwoChoices choices={choices} left={left} right={right} onLeft={setLeft} onRight={setRight} />
       <CompareTable
         left={a.head}
         right={b.head}

@@ -2,7 +2,6 @@
 
 import type { Preset, PresetRevision, Visit } from '@pullbook/contracts';
 import { useState } from 'react';
-import { ChoiceField } from '../../../../../../components/field/choice-field';
 import { Empty, Skeleton } from '../../../../../../components/marks/marks';
 import { ProblemNote } from '../../../../../../components/marks/problem-note';
 import { stageNames } from '../../../../../../components/stage/stage-names';
@@ -13,7 +12,7 @@ import { usePullsOfSessions } from '../../../../../../queries/pulls/use-pulls';
 import { useTuningSessions } from '../../../../../../queries/tuning-sessions/use-tuning-sessions';
 import { compareVisits, type VisitMaterial } from './compare-visits';
 import { CompareTable } from './compare-table';
-import styles from './compare.module.css';
+import { TwoChoices } from './two-choices';
 
 interface VisitsSideProps {
   /** Newest first. */
@@ -36,10 +35,7 @@ export function VisitsSide({ visits, presets, revisionsOf }: VisitsSideProps) {
   }));
   return (
     <>
-      <div className={styles.sides}>
-        <ChoiceField label="From" value={left} onChange={setLeft} choices={choices} />
-        <ChoiceField label="To" value={right} onChange={setRight} choices={choices} />
-      </div>
+      <TwoChoices choices={choices} left={left} right={right} onLeft={setLeft} onRight={setRight} />
       <ProblemNote error={a.error ?? b.error} />
       {a.material === null || b.material === null ? (
         <Skeleton lines={6} label="Loading the pulls" />
