@@ -30,42 +30,42 @@ const page = `
 :root{color-scheme:light dark;${day}}
 @media (prefers-color-scheme:dark){:root{${night}}}
 *{box-sizing:border-box}
-body{margin:0;background:var(--paper);color:var(--ink);font:17px/1.5 "Atkinson Hyperlegible Next",system-ui,sans-serif;
+body{margin:0;background:var(--paper);color:var(--ink);font:1.0625rem/1.5 "Atkinson Hyperlegible Next",system-ui,sans-serif;
 font-variant-numeric:tabular-nums;overflow-wrap:anywhere;-webkit-text-size-adjust:100%}
 main{max-width:760px;margin:0 auto;padding:20px 16px 40px;display:grid;grid-template-columns:minmax(0,1fr);gap:18px}
 h1,h2,h3,p,ul,ol,dl,dd,figure{margin:0;padding:0}
-h1{font-size:26px;line-height:1.2}
-h2{font-size:21px;line-height:1.25}
-h3{font-size:17px}
+h1{font-size:1.625rem;line-height:1.2}
+h2{font-size:1.3125rem;line-height:1.25}
+h3{font-size:1.0625rem}
 a{color:var(--petrol);text-underline-offset:.18em}
 :focus-visible{outline:3px solid var(--petrol);outline-offset:2px;border-radius:2px}
 `;
 
 const parts = `
 .soft{color:var(--ink-soft)}
-.small{font-size:15px}
+.small{font-size:0.9375rem}
 .head{display:grid;gap:8px}
 .car{display:flex;flex-wrap:wrap;gap:8px 14px;align-items:center}
-.plate{font-weight:700;font-size:25px;letter-spacing:.04em;line-height:1.2;border:2px solid var(--ink);border-radius:5px;padding:2px 12px}
+.plate{font-weight:700;font-size:1.5625rem;letter-spacing:.04em;line-height:1.2;border:2px solid var(--ink);border-radius:5px;padding:2px 12px}
 .sheet{background:var(--sheet);border:1px solid var(--rule);border-radius:10px;padding:18px 16px;display:grid;grid-template-columns:minmax(0,1fr);gap:14px}
 .mind{background:var(--amber-soft);border-left:6px solid var(--amber);border-radius:4px;padding:14px 16px;display:grid;gap:8px}
 .mind ol{padding-left:1.5em;display:grid;gap:5px}
 .mind li::marker{font-weight:700}
 .name{display:flex;flex-wrap:wrap;justify-content:space-between;gap:4px 14px;align-items:baseline}
 .facts{display:grid;grid-template-columns:repeat(auto-fit,minmax(130px,1fr));gap:12px 16px;border-top:1px solid var(--rule);border-bottom:1px solid var(--rule);padding:12px 0}
-.facts dt{color:var(--ink-soft);font-size:15px}
-.facts dd{font-weight:700;font-size:19px;line-height:1.3}
-.facts dd+dd{font-weight:400;font-size:15px;color:var(--ink-soft)}
+.facts dt{color:var(--ink-soft);font-size:0.9375rem}
+.facts dd{font-weight:700;font-size:1.1875rem;line-height:1.3}
+.facts dd+dd{font-weight:400;font-size:0.9375rem;color:var(--ink-soft)}
 .slot{border:1px solid var(--rule-strong);border-radius:5px;padding:1px 9px;font-weight:700}
 .say{display:grid;gap:2px}
 .scroll{overflow-x:auto}
 table{border-collapse:collapse;width:100%}
 caption{text-align:left;font-weight:700;padding-bottom:4px}
 td,th{padding:6px 10px 6px 0;border-bottom:1px solid var(--rule);text-align:left;vertical-align:top}
-th{font-weight:400;font-size:15px;color:var(--ink-soft)}
+th{font-weight:400;font-size:0.9375rem;color:var(--ink-soft)}
 .n{text-align:right}
 summary{cursor:pointer;padding:10px 0;min-height:44px;color:var(--petrol);text-decoration:underline;text-underline-offset:.18em}
-.seal{display:grid;grid-template-columns:repeat(4,max-content);gap:2px 18px;font-weight:700;font-size:18px;letter-spacing:.04em}
+.seal{display:grid;grid-template-columns:repeat(4,max-content);gap:2px 18px;font-weight:700;font-size:1.125rem;letter-spacing:.04em}
 .seal li{list-style:none}
 .holds::before{content:"✓ ";font-weight:700}
 .units{display:flex;flex-wrap:wrap;gap:4px 6px;align-items:center}
