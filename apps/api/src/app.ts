@@ -10,6 +10,7 @@ import { adviceRoutes } from './advice/advice-routes.js';
 import { boardRoutes } from './board/board-routes.js';
 import { carsRoutes } from './cars/cars-routes.js';
 import { channelRecipesRoutes } from './channel-recipes/channel-recipes-routes.js';
+import { checklistsRoutes } from './checklists/checklists-routes.js';
 import { controllersRoutes } from './controllers/controllers-routes.js';
 import { customersRoutes } from './customers/customers-routes.js';
 import { engineRoutes } from './engine/engine-routes.js';
@@ -118,6 +119,7 @@ async function registerNouns(app: FastifyInstance, options: AppOptions): Promise
   await app.register(uploadsRoutes, { prefix });
   await app.register(tracesRoutes, { prefix });
   await app.register(adviceRoutes, { prefix });
+  await app.register(checklistsRoutes, { prefix });
   await app.register(signOffRoutes, { prefix });
   await app.register(reportsRoutes, { prefix });
   await app.register(paperRoutes, { prefix });

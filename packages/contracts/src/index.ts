@@ -25,6 +25,7 @@ export * from './advice/gate-hold.js';
 export * from './advice/correction.js';
 export * from './outlook/drift-alarm.js';
 export * from './outlook/outlook.js';
+export * from './checklists/checklists.js';
 export * from './sign-off/sign-off.js';
 export * from './reports/reports.js';
 export * from './board/board.js';

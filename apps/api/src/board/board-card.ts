@@ -14,6 +14,8 @@ import type { BoardVisit } from './load-board-visits.js';
 export interface BoardRules {
   readonly rules: WorkshopRules;
   readonly now: Date;
+  /** How many items of the workshop's checklist a person ticks. */
+  readonly itemsToTick: number;
 }
 
 interface StripOfPreset {
@@ -93,7 +95,8 @@ function stripOf(
   };
 }
 
-function sentenceOf(visit: BoardVisit, shown: readonly StripOfPreset[], { now, rules }: BoardRules): HoldUp {
+function sentenceOf(visit: BoardVisit, shown: readonly StripOfPreset[], board: BoardRules): HoldUp {
+  const { now, rules, itemsToTick } = board;
   const leastPulls = rules.requiredPulls;
   return holdUp({
     stage: Stage.parse(visit.stage),
@@ -105,6 +108,7 @@ function sentenceOf(visit: BoardVisit, shown: readonly StripOfPreset[], { now, r
     presets: shown.map((strip) => atHand(strip, leastPulls)),
     readiness: readinessOf(visit),
     report: reportOf(visit),
+    itemsToTick,
   });
 }
 

@@ -1,5 +1,6 @@
 import type { Board, BoardQuery } from '@pullbook/contracts';
 import { readAdviceRules } from '../advice/read-advice-rules.js';
+import { readChecklist } from '../checklists/read-checklist.js';
 import type { Actor } from '../plumbing/actor.js';
 import { loadPresets, type PresetRecord } from '../presets/load-presets.js';
 import { boardCard } from './board-card.js';
@@ -15,7 +16,10 @@ export async function getBoard(actor: Actor, query: BoardQuery): Promise<Board> 
   const carIds = [...new Set(visits.map((visit) => visit.carId))];
   const presets = await loadPresets(actor.db, { carId: { in: carIds } });
   const ofCar = groupByCar(presets);
-  const cards = visits.map((visit) => boardCard(visit, ofCar.get(visit.carId) ?? [], { rules, now }));
+  const { items } = await readChecklist(actor.db, actor.workshopId);
+  const itemsToTick = items.filter(({ evidence }) => evidence === null).length;
+  const ofAll = { rules, now, itemsToTick };
+  const cards = visits.map((visit) => boardCard(visit, ofCar.get(visit.carId) ?? [], ofAll));
   return { cards, counts: chosen.counts, tuners: chosen.tuners, asOf: now.toISOString() };
 }
 

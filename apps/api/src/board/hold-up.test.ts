@@ -30,6 +30,7 @@ const visit = (more: Partial<VisitAtHand> = {}): VisitAtHand => ({
   presets: [preset()],
   readiness: { passed: true, doneCount: 9 },
   report: 'none',
+  itemsToTick: 7,
   ...more,
 });
 const stopped = preset({
@@ -66,6 +67,11 @@ test.each<[string, boolean, Partial<VisitAtHand>]>([
   ],
   ['every preset is proven; to sign off next', false, { presets: [preset({ isProven: true })] }],
   ['7 items open to sign off', false, { stage: 'to-sign-off', presets: [preset({ isProven: true })] }],
+  [
+    '9 items open to sign off',
+    false,
+    { stage: 'to-sign-off', presets: [preset({ isProven: true })], itemsToTick: 9 },
+  ],
   ['not proven yet: Dry track', true, { stage: 'to-sign-off' }],
   ['signed off; report not sent yet', false, { stage: 'ready' }],
   ['report sent', false, { stage: 'ready', report: 'sent' }],

@@ -1,4 +1,4 @@
-import { readinessKeys, signOffKeys, type DutyAdvice, type Stage } from '@pullbook/contracts';
+import { readinessKeys, type DutyAdvice, type Stage } from '@pullbook/contracts';
 
 /** What a preset's part of the sentence follows from. */
 export interface PresetAtHand {
@@ -23,6 +23,8 @@ export interface VisitAtHand {
   /** Of the newest tuning session; null where there is none yet. */
   readonly readiness: { readonly passed: boolean; readonly doneCount: number } | null;
   readonly report: 'none' | 'sent' | 'opened';
+  /** How many items of the workshop's checklist a person ticks. */
+  readonly itemsToTick: number;
 }
 
 export interface HoldUp {
@@ -115,9 +117,9 @@ function withoutFullStop(text: string): string {
   return text.replace(/\.$/, '');
 }
 
-function saySignOff({ presets }: VisitAtHand): HoldUp {
+function saySignOff({ presets, itemsToTick }: VisitAtHand): HoldUp {
   const unproven = presets.filter((preset) => !preset.isProven);
-  if (unproven.length === 0) return plainly(`${signOffKeys.length} items open to sign off`);
+  if (unproven.length === 0) return plainly(`${itemsToTick} items open to sign off`);
   const names = unproven.map((preset) => preset.name).join(', ');
   return mindThis(`not proven yet: ${names}`);
 }

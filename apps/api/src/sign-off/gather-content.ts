@@ -7,7 +7,10 @@ import { loadSessions } from '../tuning-sessions/load-session.js';
 import { presentSession } from '../tuning-sessions/present-session.js';
 import type { SealedContent, SealedPull } from './sealed-content.js';
 
-type Signed = Pick<SealedContent, 'presets' | 'items' | 'signedName' | 'signedBy' | 'signedAt'>;
+type Signed = Pick<
+  SealedContent,
+  'presets' | 'items' | 'checklistRevision' | 'signedName' | 'signedBy' | 'signedAt'
+>;
 
 /** Gathers all that a sign-off covers: workshop, car, sessions, the covered presets and every pull of them. */
 export async function gatherContent(

@@ -34,6 +34,8 @@ export const SealedContent = z.object({
   presets: z.array(PresetEvidence),
   pulls: z.array(SealedPull),
   items: z.array(SignOffItem),
+  /** Of the checklist that the items come from; sign-offs from before checklists had revisions do not say. */
+  checklistRevision: z.number().nullable().default(null),
   signedName: z.string(),
   signedBy: z.string(),
   signedAt: z.string(),

@@ -1,6 +1,8 @@
-import { signOffKeys, type PresetEvidence, type SignOff, type SignOffNew } from '@pullbook/contracts';
+import type { PresetEvidence, SignOff, SignOffChecklist, SignOffNew } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
 import { readAdviceRules } from '../advice/read-advice-rules.js';
+import { askItem } from '../checklists/ask-item.js';
+import { readChecklist } from '../checklists/read-checklist.js';
 import { refreshDrift } from '../outlook/refresh-drift.js';
 import type { Actor } from '../plumbing/actor.js';
 import { DomainError } from '../plumbing/domain-error.js';
@@ -13,7 +15,6 @@ import { gatherContent } from './gather-content.js';
 import { getSignOff } from './get-sign-off.js';
 import { loadEvidence } from './load-evidence.js';
 import { sealContent } from './seal.js';
-import { signOffQuestions } from './sign-off-questions.js';
 
 /**
  * Signs a visit off: seals what it covers, marks the covered presets and moves the visit to ready. All of it or
@@ -33,30 +34,38 @@ export async function signVisit(actor: Actor, visitId: string, input: SignOffNew
         `visit ${visit.number} is ${visit.stage}; take it back on test first`,
       );
     }
-    const covered = checkSignOff(input, await loadEvidence(tx, visit, rules));
-    await seal(tx, actor, visit, { covered, input });
+    const checklist = await readChecklist(tx, actor.workshopId);
+    const covered = checkSignOff(input, { evidence: await loadEvidence(tx, visit, rules), checklist });
+    await seal(tx, actor, visit, { covered, input, checklist });
     for (const { presetId } of covered) await refreshDrift(tx, actor, await loadPreset(tx, presetId));
     await enterStage(tx, actor, visit, { stage: 'ready', note: `signed off by ${input.signedName}` });
   });
   return getSignOff(actor, visitId);
 }
 
+/** A sign-off that has nothing missing. */
+interface Complete {
+  readonly covered: PresetEvidence[];
+  readonly input: SignOffNew;
+  readonly checklist: SignOffChecklist;
+}
+
 async function seal(
   tx: WorkshopTransaction,
   actor: Actor,
   visit: OpenVisit,
-  { covered, input }: { covered: PresetEvidence[]; input: SignOffNew },
+  { covered, input, checklist }: Complete,
 ): Promise<void> {
   const notes = new Map(input.items.map((item) => [item.key, item.note]));
   const signedAt = actor.now();
   const content = await gatherContent(tx, actor, visit, {
     presets: covered,
-    items: signOffKeys.map((key) => ({
-      key,
-      question: signOffQuestions[key],
+    items: checklist.items.map((item) => ({
+      ...askItem(item),
       done: true,
-      note: notes.get(key) ?? '',
+      note: notes.get(item.key) ?? '',
     })),
+    checklistRevision: checklist.revision,
     signedName: input.signedName,
     signedBy: actor.name,
     signedAt: signedAt.toISOString(),

@@ -17,6 +17,7 @@ const staleRoots: Readonly<Record<string, readonly string[]>> = {
   log: ['logs'],
   'channel-recipe': ['channel-recipes'],
   'log-setting': ['log-settings'],
+  checklist: ['checklist', 'sign-off', 'board'],
   'sign-off': ['sign-off', 'visits', 'presets', 'board', 'outlook'],
   'report-link': ['report-links', 'board'],
   member: ['team', 'me'],

@@ -1,20 +1,19 @@
 import * as z from 'zod';
-import { Id, Instant, Line, Note } from '../basics/basics.js';
+import { Id, Instant, Line, Note, RecordRevision } from '../basics/basics.js';
+import { ItemEvidence, SignOffKey } from '../checklists/checklists.js';
 import { PresetProof } from '../presets/presets.js';
 
-export const signOffKeys = [
-  'presets-stored-in-controller',
-  'over-boost-cut-back-in-place',
-  'lines-and-clamps-seen',
-  'no-fault-lamps',
-  'fluids-and-leaks-seen',
-  'road-equipment-as-it-came',
-  'customer-told-how-to-use-it',
-] as const;
-export const SignOffKey = z.enum(signOffKeys);
-
 export const SignOffItem = z
-  .object({ key: SignOffKey, question: z.string(), done: z.boolean(), note: Note })
+  .object({
+    key: SignOffKey,
+    question: z.string(),
+    /** The built-in words where the workshop says it in its own; null where they are the same. */
+    builtInQuestion: z.string().nullable().default(null),
+    /** What the data answer by themselves; such an item is not ticked by hand. */
+    evidence: ItemEvidence.nullable().default(null),
+    done: z.boolean(),
+    note: Note,
+  })
   .meta({ id: 'SignOffItem' });
 
 /** What the data say of one preset, filled in by the book and not by hand. */
@@ -57,6 +56,8 @@ export const SignOff = z
     visitId: Id,
     state: z.enum(['open', 'sealed']),
     items: z.array(SignOffItem),
+    /** Of the checklist that the items come from; null for sign-offs from before checklists had revisions. */
+    checklistRevision: RecordRevision.nullable(),
     presets: z.array(PresetEvidence),
     signedName: Line.nullable(),
     signedBy: Line.nullable(),
@@ -71,9 +72,9 @@ export type SignOff = z.infer<typeof SignOff>;
 
 export const SignOffNew = z
   .object({
-    items: z
-      .array(z.object({ key: SignOffKey, done: z.boolean(), note: Note.default('') }))
-      .max(signOffKeys.length),
+    items: z.array(z.object({ key: SignOffKey, done: z.boolean(), note: Note.default('') })).max(40),
+    /** Of the checklist that the signer has seen: a newer one is refused. Left out: the newest counts. */
+    checklistRevision: RecordRevision.optional(),
     presetIds: z.array(Id).min(1).max(20),
     signedName: Line,
   })

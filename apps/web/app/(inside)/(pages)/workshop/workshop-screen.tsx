@@ -4,6 +4,7 @@ import { Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useSignedInMe } from '../../../../queries/people/use-me';
 import { useWorkshop } from '../../../../queries/people/use-workshop';
+import { ChecklistPart } from './checklist-part';
 import { RecipesPart } from './recipes-part';
 import { TeamPart } from './team-part';
 import { ThresholdsPart } from './thresholds-part';
@@ -19,13 +20,20 @@ export function WorkshopScreen() {
   return (
     <div className={styles.page}>
       <h1>Workshop</h1>
-      {isOwner ? null : <p>Only the owner changes these settings.</p>}
+      {isOwner ? null : (
+        <p>
+          {role === 'desk'
+            ? 'Only the owner and tuners change what stands here.'
+            : 'Checklist and channel recipes are yours to change; the rest is the owner’s.'}
+        </p>
+      )}
       <ProblemNote error={workshop.error} onRetry={() => void workshop.refetch()} />
       {workshop.isPending ? <Skeleton lines={6} label="Loading the workshop" /> : null}
       {workshop.data === undefined || !isOwner ? null : (
         <WorkshopForm key={workshop.data.revision} workshop={workshop.data} />
       )}
       {isOwner ? <TeamPart /> : null}
+      <ChecklistPart mayChange={role !== 'desk'} />
       <RecipesPart mayChange={role !== 'desk'} />
       <ThresholdsPart mayChange={isOwner} />
       <TokensPart />

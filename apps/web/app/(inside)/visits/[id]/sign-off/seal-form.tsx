@@ -11,6 +11,7 @@ import { Empty } from '../../../../../components/marks/marks';
 import { ProblemNote } from '../../../../../components/marks/problem-note';
 import { useUnits } from '../../../../../components/units/use-units';
 import { useSeal } from '../../../../../queries/sign-off/use-sign-off';
+import { ChangedList, DataItem, itemId, ItemWords } from './checklist-items';
 import { EvidencePart } from './evidence-part';
 import styles from './sign-off.module.css';
 
@@ -25,9 +26,8 @@ const without = (all: ReadonlySet<string>, one: string) => new Set([...all].filt
 export function SealForm({ visitId, signOff }: SealFormProps) {
   const units = useUnits();
   const seal = useSeal(visitId);
-  const [done, setDone] = useState<ReadonlySet<string>>(
-    () => new Set(signOff.items.filter((item) => item.done).map((item) => item.key)),
-  );
+  const [done, setDone] = useState<ReadonlySet<string>>(new Set());
+  const [begunRevision, setBegunRevision] = useState(signOff.checklistRevision);
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const draft = useDraft({ signedName: '' });
   const covered = signOff.presets.filter((one) => one.missing.length === 0 && !left.has(one.presetId));
@@ -36,14 +36,16 @@ export function SealForm({ visitId, signOff }: SealFormProps) {
   const submit = (event: FormEvent) => {
     event.preventDefault();
     const read = readValues(draft.values, units, SignOffNew, (from) => ({
-      items: signOff.items.map((item) => ({ key: item.key, done: done.has(item.key), note: item.note })),
+      items: signOff.items.map((item) => ({ key: item.key, done: done.has(itemId(item)), note: item.note })),
+      checklistRevision: signOff.checklistRevision ?? undefined,
       presetIds: covered.map((one) => one.presetId),
       signedName: from.text('signedName'),
     }));
     if ('faults' in read) draft.fail(read.faults);
     else seal.mutate(read.data, { onError: draft.failFrom });
   };
-  const open = signOff.items.filter((item) => !done.has(item.key)).length;
+  const byHand = signOff.items.filter((item) => item.evidence === null);
+  const open = byHand.filter((item) => !done.has(itemId(item))).length;
   return (
     <form onSubmit={submit} noValidate className={styles.form}>
       <section className="stack" aria-labelledby="proof">
@@ -74,19 +76,26 @@ export function SealForm({ visitId, signOff }: SealFormProps) {
       </section>
       <section className="sheet" aria-labelledby="seen">
         <h3 id="seen">What you have seen yourself</h3>
+        {signOff.checklistRevision === begunRevision ? null : (
+          <ChangedList onSeen={() => setBegunRevision(signOff.checklistRevision)} />
+        )}
         <ul className={styles.items}>
           {signOff.items.map((item) => (
             <li key={item.key}>
-              <CheckField
-                label={item.question}
-                checked={done.has(item.key)}
-                onChange={(isDone) => setDone(toggle(done, item.key, isDone))}
-              />
+              {item.evidence === null ? (
+                <CheckField
+                  label={<ItemWords item={item} />}
+                  checked={done.has(itemId(item))}
+                  onChange={(isDone) => setDone(toggle(done, itemId(item), isDone))}
+                />
+              ) : (
+                <DataItem item={item} covered={covered} />
+              )}
             </li>
           ))}
         </ul>
         <p className="soft small" role="status">
-          {open === 0 ? 'Everything is ticked.' : `${open} of ${signOff.items.length} still open.`}
+          {open === 0 ? 'Everything is ticked.' : `${open} of ${byHand.length} still open.`}
         </p>
       </section>
       <section className="sheet stack" aria-labelledby="sign">

@@ -7,6 +7,7 @@ import { ProblemNote } from '../../../../../components/marks/problem-note';
 import { sayDate } from '../../../../../components/time/say-when';
 import { useSignedInMe } from '../../../../../queries/people/use-me';
 import { useSignOff } from '../../../../../queries/sign-off/use-sign-off';
+import { ItemWords } from './checklist-items';
 import { EvidencePart } from './evidence-part';
 import { ReportPart } from './report-part';
 import { SealForm } from './seal-form';
@@ -71,7 +72,7 @@ function Sealed({ signOff }: Readonly<{ signOff: SignOff }>) {
         {signOff.items.map((item) => (
           <li key={item.key}>
             <span aria-hidden="true">{item.done ? '✓' : '○'} </span>
-            {item.question}
+            <ItemWords item={item} />
             {item.done ? '' : ' (not done)'}
             {item.note === '' ? '' : `: ${item.note}`}
           </li>
