@@ -1,5 +1,7 @@
 export * from './basics/basics.js';
 export * from './problem/problem.js';
+export * from './people/letterhead.js';
+export * from './people/paper-header.js';
 export * from './people/people.js';
 export * from './customers/customers.js';
 export * from './engine/air-and-fuel.js';

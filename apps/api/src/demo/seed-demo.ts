@@ -1,3 +1,4 @@
+import type { PaperHeader } from '@pullbook/contracts';
 import type { OpenDatabase } from '@pullbook/database';
 import { createController } from '../controllers/create-controller.js';
 import type { Actor } from '../plumbing/actor.js';
@@ -44,10 +45,20 @@ function beginningOfDay(now: Date): Date {
   return new Date(now.getTime() - 5 * 3600 * 1000);
 }
 
+/** An invented address; its domain is reserved for examples (RFC 2606). */
+const demoPaperHeader: PaperHeader = {
+  addressLines: ['Kiln Lane 14', '0042 Harrowmere'],
+  phone: '+00 555 0100',
+  online: 'desk@pullbook.example',
+  registration: 'Trade register 000417 · tax number 00/123/4567',
+  foot: 'Full boost on closed courses only. Ask us before you change anything.',
+  paper: 'a4',
+};
+
 async function demoWorkshop({ client }: OpenDatabase, createdAt: Date): Promise<string> {
   const known = await client.workshop.findFirst({ where: { isDemo: true } });
   if (known !== null) return known.id;
-  const data = { name: 'Practice workshop', isDemo: true, createdAt };
+  const data = { name: 'Practice workshop', isDemo: true, createdAt, paperHeader: demoPaperHeader };
   return (await client.workshop.create({ data })).id;
 }
 

@@ -1,4 +1,4 @@
-import type { Units } from '@pullbook/contracts';
+import { letterheadOf, type Units } from '@pullbook/contracts';
 import { drawFacts, drawHeading, drawMind } from './drawing/blocks.js';
 import { makePaper, type Paper, type PaperSize } from './drawing/open-paper.js';
 import { drawTagged } from './drawing/tagged.js';
@@ -23,18 +23,20 @@ export interface PaperChoice {
  */
 export async function jobSheetPdf(sheet: JobSheet, choice: PaperChoice): Promise<Buffer> {
   const foot = `visit ${sheet.visitNumber} · ${sheet.plate} · printed ${writeInstant(sheet.printedAt)} by ${sheet.printedBy}`;
+  const letterhead = letterheadOf(sheet.workshopName, sheet.paperHeader);
   const options = {
     size: choice.paper,
     title: `Job sheet, visit ${sheet.visitNumber}, ${sheet.plate}`,
     author: sheet.workshopName,
     foot,
+    footLines: letterhead.footLines,
     madeAt: new Date(sheet.printedAt),
   };
   const format = pressureFormat(choice.pressure);
   return makePaper(options, (paper) => {
     const { root } = paper;
     let y = drawTitle(paper, {
-      over: sheet.workshopName,
+      letterhead,
       title: `Job sheet, visit ${sheet.visitNumber}`,
       plate: sheet.plate,
       model: sheet.modelYear === null ? sheet.model : `${sheet.model}, ${sheet.modelYear}`,

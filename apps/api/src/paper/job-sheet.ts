@@ -1,4 +1,11 @@
-import type { Controller, PresetState, ReadinessKey, StripFigures, Units } from '@pullbook/contracts';
+import type {
+  Controller,
+  PaperHeader,
+  PresetState,
+  ReadinessKey,
+  StripFigures,
+  Units,
+} from '@pullbook/contracts';
 
 /** A pull as it stands on the job sheet's pull table. */
 export interface JobSheetPull {
@@ -42,6 +49,7 @@ export interface JobSheetCheck {
 /** All that the printed page shows which travels with the car. Instants are ISO 8601. */
 export interface JobSheet {
   readonly workshopName: string;
+  readonly paperHeader: PaperHeader;
   /** Units of the person who prints it. */
   readonly units: Units;
   readonly visitId: string;

@@ -44,6 +44,34 @@ describe('GET /api/v1/visits/{id}/job-sheet.pdf', () => {
     expect(pdf.alts[0]).toContain(`/visits/${yard.visitId}`);
   });
 
+  it("prints on the workshop's paper under its header, and on the other where it is asked for", async () => {
+    const paperHeader = {
+      ...{
+        addressLines: ['Kiln Lane 14'],
+        phone: '',
+        online: '',
+        registration: '',
+        foot: 'Closed courses only.',
+      },
+      paper: 'letter',
+    };
+    const { revision } = (await shop.owner.ask('GET', '/workshop')).json();
+    const answer = await shop.owner.ask('PATCH', '/workshop', {
+      payload: { paperHeader },
+      headers: { 'if-match': `"${revision}"` },
+    });
+    expect(answer.statusCode).toBe(200);
+    for (const paper of ['job-sheet.pdf', 'report.pdf']) {
+      const own = await readPdf((await shop.desk.ask('GET', `/visits/${yard.visitId}/${paper}`)).rawPayload);
+      expect(own.size).toEqual([612, 792]);
+      expect(own.texts[0]).toContain('Kiln Lane 14');
+      expect(own.texts.at(-1)).toContain('Closed courses only.');
+      const asked = await shop.desk.ask('GET', `/visits/${yard.visitId}/${paper}?paper=a4`);
+      expect((await readPdf(asked.rawPayload)).size).toEqual([595, 842]);
+    }
+    expect((await open(path)).body).toContain('Kiln Lane 14');
+  });
+
   it('prints a sheet to fill in by hand for a car that nobody has worked on', async () => {
     const pdf = await readPdf((await shop.desk.ask('GET', `/visits/${fresh}/job-sheet.pdf`)).rawPayload);
     expect(pdf.texts.join(' ')).toContain('Preset to be agreed');

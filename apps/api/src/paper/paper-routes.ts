@@ -2,6 +2,7 @@ import { IdParams, PaperQuery } from '@pullbook/contracts';
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
 import { readJobSheet } from '../reports/read-job-sheet.js';
 import { readVisitReport } from '../reports/read-visit-report.js';
+import { choosePaper } from './choose-paper.js';
 import { jobSheetPdf } from './job-sheet-pdf.js';
 import { originOf, sendPdf } from './paper-reply.js';
 import { reportPdf } from './report-pdf.js';
@@ -14,14 +15,14 @@ const schema = { tags, params: IdParams, querystring: PaperQuery, produces: ['ap
 export const paperRoutes: FastifyPluginAsyncZod = async (app) => {
   app.get('/visits/:id/job-sheet.pdf', { schema }, async (request, reply) => {
     const sheet = await readJobSheet(request.actor, request.params.id, originOf(request));
-    const choice = { ...request.query, pressure: request.query.pressure ?? sheet.units.pressure };
+    const choice = choosePaper(request.query, sheet);
     return sendPdf(reply, await jobSheetPdf(sheet, choice), `job-sheet-${sheet.visitNumber}-${sheet.plate}`);
   });
 
   app.get('/visits/:id/report.pdf', { schema }, async (request, reply) => {
     const { id } = request.params;
     const report = await readVisitReport(request.actor, id);
-    const choice = { ...request.query, pressure: request.query.pressure ?? report.units.pressure };
+    const choice = choosePaper(request.query, report);
     const address = {
       url: `${originOf(request)}/visits/${id}`,
       purpose: 'QR code for the workshop: opens the visit',

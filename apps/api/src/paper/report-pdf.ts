@@ -1,4 +1,4 @@
-import type { PresetEvidence, Report } from '@pullbook/contracts';
+import { letterheadOf, type PresetEvidence, type Report } from '@pullbook/contracts';
 import { layoutPeakStrip } from '@pullbook/pictures';
 import { drawFacts, drawHeading, drawMind, drawParagraph } from './drawing/blocks.js';
 import { makePaper, makeRoom, type Paper } from './drawing/open-paper.js';
@@ -20,10 +20,12 @@ const ROW = 16;
 
 /** What the customer receives on paper, as a tagged PDF. @returns the file */
 export async function reportPdf(report: Report, address: PaperAddress, choice: PaperChoice): Promise<Buffer> {
+  const letterhead = letterheadOf(report.workshopName, report.paperHeader);
   const options = {
     size: choice.paper,
     title: `Preset report, visit ${report.visitNumber}, ${report.plate}`,
     author: report.workshopName,
+    footLines: letterhead.footLines,
     foot: `${report.workshopName} · visit ${report.visitNumber} · ${report.plate}`,
     madeAt: new Date(report.signedAt),
   };
@@ -31,7 +33,7 @@ export async function reportPdf(report: Report, address: PaperAddress, choice: P
   return makePaper(options, (paper) => {
     const { root } = paper;
     let y = drawTitle(paper, {
-      over: report.workshopName,
+      letterhead,
       title: `Preset report, visit ${report.visitNumber}`,
       plate: report.plate,
       model: report.model,

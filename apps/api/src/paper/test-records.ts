@@ -1,9 +1,16 @@
-import { cautionsBeforePulling, cautionsForDriving, type Report, type ReportPull } from '@pullbook/contracts';
+import {
+  cautionsBeforePulling,
+  cautionsForDriving,
+  emptyPaperHeader,
+  type Report,
+  type ReportPull,
+} from '@pullbook/contracts';
 import type { JobSheet } from './job-sheet.js';
 
 /** Invented records that the tests of paper draw; not part of any answer. */
 export const sheetExample: JobSheet = {
   workshopName: 'Harbour Road Workshop',
+  paperHeader: emptyPaperHeader,
   units: { pressure: 'kPa', temperature: 'C' },
   visitId: '019aba00-0000-7000-8000-000000000231',
   visitNumber: 231,
@@ -105,6 +112,7 @@ export const sheetExample: JobSheet = {
 /** A report of two presets: one standing, one timed override. */
 export const reportExample: Report = {
   workshopName: 'Harbour Road Workshop',
+  paperHeader: emptyPaperHeader,
   units: { pressure: 'kPa', temperature: 'C' },
   visitNumber: 231,
   plate: 'KVR 418',

@@ -7,7 +7,7 @@ import { withoutGaps } from '../plumbing/without-gaps.js';
 import { presentWorkshop } from './present-people.js';
 
 /**
- * Changes the workshop's name, paper units and rules for advice.
+ * Changes the workshop's name, paper units, paper header and rules for advice.
  * @throws DomainError changed-meanwhile
  */
 export async function changeWorkshop(
@@ -27,9 +27,14 @@ export async function changeWorkshop(
       action: 'workshop-changed',
       noun: 'workshop',
       recordId: actor.workshopId,
-      summary: 'changed the rules of the workshop',
+      summary: sayChange(change),
       detail: change,
     });
     return presentWorkshop(await tx.workshop.findUniqueOrThrow({ where: { id: actor.workshopId } }));
   });
+}
+
+function sayChange(change: z.infer<typeof WorkshopChange>): string {
+  const isHeaderAlone = Object.keys(withoutGaps(change)).join() === 'paperHeader';
+  return isHeaderAlone ? 'changed the paper header' : 'changed the rules of the workshop';
 }

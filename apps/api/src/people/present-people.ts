@@ -1,12 +1,14 @@
-import type {
-  Me,
-  Member,
-  PressureUnit,
-  Role,
-  TemperatureUnit,
-  Token,
-  Units,
-  Workshop,
+import {
+  emptyPaperHeader,
+  PaperHeader,
+  type Me,
+  type Member,
+  type PressureUnit,
+  type Role,
+  type TemperatureUnit,
+  type Token,
+  type Units,
+  type Workshop,
 } from '@pullbook/contracts';
 import type * as rows from '@pullbook/database';
 import type { z } from 'zod';
@@ -37,8 +39,14 @@ export function presentWorkshop(row: rows.Workshop): Workshop {
     confidenceRatio: row.confidenceRatio,
     signOffNeedsProof: row.signOffNeedsProof,
     leansOnEarlierCars: row.leansOnEarlierCars,
+    paperHeader: presentPaperHeader(row),
     revision: row.revision,
   };
+}
+
+/** The workshop's paper header; empty until the owner fills it in. */
+export function presentPaperHeader(row: Pick<rows.Workshop, 'paperHeader'>): PaperHeader {
+  return row.paperHeader === null ? emptyPaperHeader : PaperHeader.parse(row.paperHeader);
 }
 
 /** A member as it goes out: never with the password's hash. */

@@ -90,6 +90,31 @@ test('PATCH /team/{id} keeps at least one owner', async () => {
   expect((await change(shop.owner, shop.owner.memberId, { role: 'desk' })).statusCode).toBe(200);
 });
 
+test('PATCH /workshop keeps a paper header, refuses lines that do not fit, and the tuner and the desk', async () => {
+  const paperHeader = {
+    addressLines: ['Kiln Lane 14', '0042 Harrowmere'],
+    phone: '+00 555 0100',
+    online: 'desk@harbour-road.example',
+    registration: '',
+    foot: 'Closed courses only.',
+    paper: 'letter',
+  };
+  const change = (header: object, person = shop.owner) =>
+    person.ask('PATCH', '/workshop', { payload: { paperHeader: header }, headers: match(1) });
+  expect((await change(paperHeader, shop.tuner)).statusCode).toBe(403);
+  expect((await change(paperHeader, shop.desk)).statusCode).toBe(403);
+  expect((await change({ ...paperHeader, phone: 'a\nb' })).statusCode).toBe(400);
+  expect((await change({ ...paperHeader, foot: 'x'.repeat(161) })).statusCode).toBe(400);
+  expect((await change({ ...paperHeader, addressLines: ['1', '2', '3', '4', '5'] })).statusCode).toBe(400);
+  const answer = await change(paperHeader);
+  expect(answer.headers['etag']).toBe('"2"');
+  expect((await shop.desk.ask('GET', '/workshop')).json().paperHeader).toEqual(paperHeader);
+  expect((await shop.stranger.ask('GET', '/workshop')).json().paperHeader.addressLines).toEqual([]);
+  expect(
+    await shop.owner.actor.db.auditEvent.findFirst({ where: { summary: 'changed the paper header' } }),
+  ).not.toBeNull();
+});
+
 test('PATCH /team/{id} refuses an old revision, and finds nobody of another workshop', async () => {
   await change(shop.owner, shop.desk.memberId, { name: 'Dana D.' });
   expect((await change(shop.owner, shop.desk.memberId, { name: 'Late' })).json()).toMatchObject({

@@ -1,10 +1,12 @@
 import { CarLimits, SettingRange } from '@pullbook/contracts';
 import type { Pull, WorkshopTransaction } from '@pullbook/database';
 import type { JobSheet } from '../paper/job-sheet.js';
+import { presentPaperHeader } from '../people/present-people.js';
 import { DomainError } from '../plumbing/domain-error.js';
 
 type FromVisit =
   | 'workshopName'
+  | 'paperHeader'
   | 'visitId'
   | 'visitNumber'
   | 'plate'
@@ -35,7 +37,7 @@ export async function loadSheetVisit(db: WorkshopTransaction, visitId: string): 
   const visit = await db.visit.findFirst({
     where: { id: visitId },
     include: {
-      workshop: { select: { name: true } },
+      workshop: { select: { name: true, paperHeader: true } },
       car: { include: { customer: true, controller: true } },
       tuner: { select: { name: true } },
       pulls: { orderBy: [{ presetId: 'asc' }, { number: 'asc' }] },
@@ -47,6 +49,7 @@ export async function loadSheetVisit(db: WorkshopTransaction, visitId: string): 
     carId: car.id,
     sheet: {
       workshopName: workshop.name,
+      paperHeader: presentPaperHeader(workshop),
       visitId,
       visitNumber: visit.number,
       plate: car.plate,

@@ -1,5 +1,6 @@
 import type { Report } from '@pullbook/contracts';
 import type { PrismaClient } from '@pullbook/database';
+import { presentPaperHeader } from '../people/present-people.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { hashSecret } from '../plumbing/secrets.js';
 import { reportOfSignOff } from './report-of-sign-off.js';
@@ -14,7 +15,7 @@ import { reportOfSignOff } from './report-of-sign-off.js';
 export async function readReport(database: PrismaClient, secret: string): Promise<Report> {
   const link = await database.reportLink.findUnique({
     where: { secretHash: hashSecret(secret) },
-    include: { visit: { include: { signOff: true } } },
+    include: { visit: { include: { signOff: true, workshop: { select: { paperHeader: true } } } } },
   });
   const signOff = link?.visit.signOff ?? null;
   if (link === null || signOff === null)
@@ -23,5 +24,5 @@ export async function readReport(database: PrismaClient, secret: string): Promis
     throw new DomainError('gone', 'the workshop has withdrawn this report; ask there for a new link');
   }
   await database.reportLink.update({ where: { id: link.id }, data: { openedCount: { increment: 1 } } });
-  return reportOfSignOff(signOff);
+  return reportOfSignOff(signOff, presentPaperHeader(link.visit.workshop));
 }

@@ -1,4 +1,5 @@
 import type { Report } from '@pullbook/contracts';
+import { presentPaperHeader } from '../people/present-people.js';
 import type { Actor } from '../plumbing/actor.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { reportOfSignOff } from './report-of-sign-off.js';
@@ -9,7 +10,10 @@ import { reportOfSignOff } from './report-of-sign-off.js';
  * @throws DomainError not-found, sign-off-incomplete for a visit that is not signed off
  */
 export async function readVisitReport(actor: Actor, visitId: string): Promise<Report> {
-  const visit = await actor.db.visit.findFirst({ where: { id: visitId }, include: { signOff: true } });
+  const visit = await actor.db.visit.findFirst({
+    where: { id: visitId },
+    include: { signOff: true, workshop: { select: { paperHeader: true } } },
+  });
   if (visit === null) throw new DomainError('not-found', 'this workshop has no such visit');
   if (visit.signOff === null) {
     throw new DomainError(
@@ -17,5 +21,5 @@ export async function readVisitReport(actor: Actor, visitId: string): Promise<Re
       `visit ${visit.number} is not signed off; there is no report yet`,
     );
   }
-  return reportOfSignOff(visit.signOff);
+  return reportOfSignOff(visit.signOff, presentPaperHeader(visit.workshop));
 }

@@ -1,12 +1,17 @@
-import { cautionsForDriving, type Report, type ReportPull } from '@pullbook/contracts';
+import { cautionsForDriving, type PaperHeader, type Report, type ReportPull } from '@pullbook/contracts';
 import { sealHolds, type Seal } from '../sign-off/seal.js';
 import { SealedContent } from '../sign-off/sealed-content.js';
 
-/** What the customer reads of a signed-off visit: from the sealed text and nothing else. */
-export function reportOfSignOff(signOff: Seal): Report {
+/**
+ * What the customer reads of a signed-off visit: from the sealed text and nothing else.
+ *
+ * @param paperHeader how the workshop is reached today, which is no part of what was signed
+ */
+export function reportOfSignOff(signOff: Seal, paperHeader: PaperHeader): Report {
   const sealed = SealedContent.parse(JSON.parse(signOff.sealedText));
   return {
     workshopName: sealed.workshop.name,
+    paperHeader,
     units: sealed.workshop.units,
     visitNumber: sealed.visit.number,
     plate: sealed.car.plate,

@@ -16,10 +16,9 @@ const places: readonly Place[] = [
   { href: '/workshop', name: 'Workshop', about: 'how we work here' },
 ];
 
-/** Logs are the tuners' work, the workshop's rules the owner's. */
+/** Logs and the workshop's ways are no work of the front desk. */
 function isFor(href: string, role: Role): boolean {
-  if (href === '/logs') return role !== 'desk';
-  return href !== '/workshop' || role === 'owner';
+  return role !== 'desk' || !['/logs', '/workshop'].includes(href);
 }
 
 /** The places of the dashboard that a person of this role works at. */

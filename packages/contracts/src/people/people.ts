@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { Id, Instant, Line, RecordRevision } from '../basics/basics.js';
+import { PaperHeader } from './paper-header.js';
 
 export const Role = z.enum(['owner', 'tuner', 'desk']);
 export type Role = z.infer<typeof Role>;
@@ -34,6 +35,7 @@ export const Workshop = z
     signOffNeedsProof: z.boolean(),
     /** Whether the advice leans on earlier cars of the same build. */
     leansOnEarlierCars: z.boolean(),
+    paperHeader: PaperHeader,
     revision: RecordRevision,
   })
   .meta({ id: 'Workshop' });

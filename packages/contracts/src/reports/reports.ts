@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { Id, Instant, Line } from '../basics/basics.js';
 import { PresetEvidence } from '../sign-off/sign-off.js';
+import { PaperHeader, PaperSize } from '../people/paper-header.js';
 import { PressureUnit, Units } from '../people/people.js';
 
 /** A link that lets a customer read one visit's report, and nothing else. The address is shown once. */
@@ -37,6 +38,8 @@ export type ReportPull = z.infer<typeof ReportPull>;
 export const Report = z
   .object({
     workshopName: Line,
+    /** As the workshop is reached today: it is not part of what was signed. */
+    paperHeader: PaperHeader,
     units: Units,
     visitNumber: z.number().int(),
     plate: Line,
@@ -54,9 +57,9 @@ export const Report = z
 export type Report = z.infer<typeof Report>;
 export const ReportParams = z.object({ token: z.string().min(20).max(100) });
 
-/** How a paper is wanted: its size, and the pressure unit if not the reader's own. */
+/** How a paper is wanted: its size if not the workshop's, and the pressure unit if not the reader's own. */
 export const PaperQuery = z.object({
-  paper: z.enum(['a4', 'letter']).default('a4'),
+  paper: PaperSize.optional(),
   pressure: PressureUnit.optional(),
 });
 export type PaperQuery = z.infer<typeof PaperQuery>;

@@ -1,7 +1,7 @@
 import PDFDocument from 'pdfkit';
 import { registerFaces } from './faces.js';
 import { ink } from './inks.js';
-import { drawText } from './text-block.js';
+import { breakText, drawBlock, drawText, keepLines, type TextBlock } from './text-block.js';
 
 export type PaperSize = 'a4' | 'letter';
 
@@ -23,12 +23,15 @@ export interface PaperOptions {
   readonly author: string;
   /** Stands at the foot of every page, left of the page number. */
   readonly foot: string;
+  /** The workshop's own lines at the foot of every page, above it; cut visibly after two lines each. */
+  readonly footLines: readonly string[];
   readonly madeAt: Date;
 }
 
 const MARGIN = 38;
 const FOOT = 30;
 const FOOT_SIZE = 8;
+const FOOT_STYLE = { size: FOOT_SIZE, weight: 'regular', colour: ink.soft } as const;
 
 /**
  * Opens a tagged PDF, lets `draw` fill it, numbers its pages.
@@ -44,17 +47,21 @@ export async function makePaper(options: PaperOptions, draw: (paper: Paper) => v
   const root = doc.struct('Document');
   doc.addStructure(root);
   const { width, height } = doc.page;
+  const own = options.footLines.map((line) =>
+    keepLines(doc, breakText(doc, line, FOOT_STYLE, width - 2 * MARGIN), 2),
+  );
+  const ownHeight = own.reduce((sum, block) => sum + block.height, 0);
   const paper = {
     doc,
     root,
     left: MARGIN,
     right: width - MARGIN,
     top: MARGIN,
-    bottom: height - MARGIN - FOOT,
+    bottom: height - MARGIN - FOOT - ownHeight,
   };
   draw(paper);
   root.end();
-  numberPages(paper, options.foot);
+  numberPages(paper, options.foot, own);
   doc.end();
   await ended;
   return Buffer.concat(chunks);
@@ -92,22 +99,26 @@ function openDocument({ size, title, author, madeAt }: PaperOptions): PDFKit.PDF
   });
 }
 
-function numberPages(paper: Paper, foot: string): void {
+function numberPages(paper: Paper, foot: string, own: readonly TextBlock[]): void {
   const { doc, left, right, bottom } = paper;
   const { start, count } = doc.bufferedPageRange();
-  const style = { size: FOOT_SIZE, weight: 'regular', colour: ink.soft } as const;
+  const ofPaper = keepLines(doc, breakText(doc, foot, FOOT_STYLE, right - left - 80), 1);
   for (let index = 0; index < count; index += 1) {
     doc.switchToPage(start + index);
     doc.markContent('Artifact', { type: 'Pagination' });
-    const y = bottom + FOOT - FOOT_SIZE;
+    let y = bottom + FOOT - FOOT_SIZE;
     doc
       .lineWidth(0.5)
       .moveTo(left, y - 6)
       .lineTo(right, y - 6)
       .stroke(ink.rule);
-    drawText(doc, foot, style, { x: left, y, width: right - left - 80 });
+    for (const block of own) {
+      drawBlock(doc, block, { x: left, y, width: right - left });
+      y += block.height;
+    }
+    drawBlock(doc, ofPaper, { x: left, y, width: right - left - 80 });
     const number = `page ${index + 1} of ${count}`;
-    drawText(doc, number, style, { x: right - 80, y, width: 80, align: 'right' });
+    drawText(doc, number, FOOT_STYLE, { x: right - 80, y, width: 80, align: 'right' });
     doc.endMarkedContent();
   }
 }

@@ -12,7 +12,14 @@ async function dotsOf(url: string): Promise<Uint8ClampedArray> {
   const side = SIZE * SCALE;
   const dots = new Uint8ClampedArray(side * side * 4).fill(255);
   const black: [number, number, number, number][] = [];
-  const options = { size: 'a4', title: 'code', author: 'test', foot: '', madeAt: new Date(0) } as const;
+  const options = {
+    size: 'a4',
+    title: 'code',
+    author: 'test',
+    foot: '',
+    footLines: [],
+    madeAt: new Date(0),
+  } as const;
   await makePaper(options, (paper: Paper) => {
     const rect = paper.doc.rect.bind(paper.doc);
     paper.doc.rect = (x, y, width, height) => {

@@ -39,6 +39,16 @@ export function breakText(doc: PDFKit.PDFDocument, text: string, style: TextStyl
   return { lines, style, height: lines.length * style.size * LEADING, width: longest };
 }
 
+/** The first lines of a block; where there are more, the last one kept ends in '…', so that the cut is seen. */
+export function keepLines(doc: PDFKit.PDFDocument, block: TextBlock, count: number): TextBlock {
+  const { lines, style, width } = block;
+  if (lines.length <= count) return block;
+  const kept = lines.slice(0, count);
+  const last = [...(kept.pop() ?? '')];
+  while (last.length > 0 && widthOf(doc, `${last.join('')}…`, style) > width) last.pop();
+  return { lines: [...kept, `${last.join('')}…`], style, height: count * style.size * LEADING, width };
+}
+
 /** Draws a broken text; its place on the page is the caller's care. */
 export function drawBlock(doc: PDFKit.PDFDocument, block: TextBlock, place: TextPlace): void {
   block.lines.forEach((line, index) => {

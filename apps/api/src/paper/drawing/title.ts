@@ -1,11 +1,12 @@
+import type { Letterhead } from '@pullbook/contracts';
 import { ink } from './inks.js';
 import type { Paper } from './open-paper.js';
 import { drawQrCode } from './qr-code.js';
 import { drawOrnament, drawTagged } from './tagged.js';
-import { breakText, drawBlock, drawText } from './text-block.js';
+import { breakText, drawBlock, drawText, type TextStyle } from './text-block.js';
 
 export interface PaperTitle {
-  readonly over: string;
+  readonly letterhead: Letterhead;
   readonly title: string;
   readonly plate: string;
   readonly model: string;
@@ -14,7 +15,8 @@ export interface PaperTitle {
 }
 
 const QR = 84;
-const OVER = { size: 9.5, weight: 'regular', colour: ink.soft } as const;
+const NAME = { size: 9.5, weight: 'bold' } as const;
+const REACH = { size: 8.5, weight: 'regular', colour: ink.soft } as const;
 const TITLE = { size: 17, weight: 'bold' } as const;
 const PLATE = { size: 25, weight: 'bold' } as const;
 const MODEL = { size: 13, weight: 'bold' } as const;
@@ -23,9 +25,7 @@ const MODEL = { size: 13, weight: 'bold' } as const;
 export function drawTitle(paper: Paper, title: PaperTitle): number {
   const { doc, root, left, right, top } = paper;
   const width = right - left - QR - 16;
-  const over = breakText(doc, title.over, OVER, width);
-  drawTagged(doc, root, { tag: 'P' }, () => drawBlock(doc, over, { x: left, y: top, width }));
-  let y = top + over.height;
+  let y = drawLetterhead(paper, title.letterhead, width);
   drawTagged(doc, root, { tag: 'H1' }, () => {
     y += drawText(doc, title.title, TITLE, { x: left, y, width }) + 8;
   });
@@ -36,6 +36,19 @@ export function drawTitle(paper: Paper, title: PaperTitle): number {
     doc.lineWidth(1.2).moveTo(left, below).lineTo(right, below).stroke(ink.text);
   });
   return below + 8;
+}
+
+/** The workshop's name, and below it where it is and how it is reached; each as long as it needs. @returns new y */
+function drawLetterhead({ doc, root, left, top }: Paper, head: Letterhead, width: number): number {
+  let y = top;
+  const write = (text: string, style: TextStyle): void => {
+    drawTagged(doc, root, { tag: 'P' }, () => {
+      y += drawText(doc, text, style, { x: left, y, width });
+    });
+  };
+  write(head.name, NAME);
+  for (const line of head.lines) write(line, REACH);
+  return head.lines.length === 0 ? y : y + 4;
 }
 
 /** The plate in its frame, the model beside it. @returns the height that was used */

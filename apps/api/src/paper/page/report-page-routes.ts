@@ -5,6 +5,7 @@ import { z } from 'zod';
 import { DomainError } from '../../plumbing/domain-error.js';
 import { statusOfCode } from '../../plumbing/status-of-code.js';
 import { readReport } from '../../reports/read-report.js';
+import { choosePaper } from '../choose-paper.js';
 import { originOf, sendPdf } from '../paper-reply.js';
 import { reportPdf } from '../report-pdf.js';
 import { refusalPage } from './page.js';
@@ -72,7 +73,7 @@ export const reportPageRoutes: FastifyPluginAsyncZod = async (app) => {
     async (request, reply) => {
       const token = request.params.token.replace(/\.pdf$/, '');
       const report = await readReport(app.database.client, token);
-      const choice = { ...request.query, pressure: request.query.pressure ?? report.units.pressure };
+      const choice = choosePaper(request.query, report);
       if (token !== request.params.token) return sendReportPdf(request, reply, report, { token, choice });
       const place = { path: `/r/${token}`, styleUrl: files.style.url, pressure: choice.pressure };
       return sendPage(reply, reportPage(report, place));

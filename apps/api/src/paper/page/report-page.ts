@@ -1,4 +1,11 @@
-import type { PresetEvidence, Report, Units } from '@pullbook/contracts';
+import {
+  letterheadOf,
+  type Letterhead,
+  type PaperHeader,
+  type PresetEvidence,
+  type Report,
+  type Units,
+} from '@pullbook/contracts';
 import { layoutPeakStrip, renderSvg } from '@pullbook/pictures';
 import { pressureFormat, type PaperFormat } from '../pressure-format.js';
 import { presetWords, sealGroups, sealWords, slotWords, type PresetWords } from '../report-words.js';
@@ -21,11 +28,13 @@ const UNITS: readonly Units['pressure'][] = ['kPa', 'bar', 'psi'];
 /** The customer's report as a page that needs nothing but itself and one stylesheet. @returns the document */
 export function reportPage(report: Report, place: ReportPlace): string {
   const format = pressureFormat(place.pressure);
+  const letterhead = letterheadOf(report.workshopName, report.paperHeader);
   const title = `${report.plate}: what your presets do`;
   return page(
     { title, styleUrl: place.styleUrl },
     html`<header class="head">
-        <p class="soft">${report.workshopName} · visit ${report.visitNumber}</p>
+        ${headOf(letterhead, report.paperHeader)}
+        <p class="soft">Visit ${report.visitNumber}</p>
         <h1>What your presets do</h1>
         <p class="car"><span class="plate">${report.plate}</span> <b>${report.model}</b></p>
       </header>
@@ -37,8 +46,22 @@ export function reportPage(report: Report, place: ReportPlace): string {
         <a class="act" href="${place.path}.pdf?pressure=${place.pressure}"
           >This report as a PDF, to print or keep</a
         >
-      </p>`,
+      </p>
+      ${footOf(letterhead)}`,
   );
+}
+
+/** Who the workshop is and how it is reached; on a telephone its number can be called. */
+function headOf({ name, lines }: Letterhead, { phone }: PaperHeader): Html {
+  const number = phone.replace(/[^+0-9]/g, '');
+  const call = html`<p><a class="act" href="tel:${number}">Call the workshop: ${phone}</a></p>`;
+  return html`<p><b>${name}</b></p>
+    ${lines.map((line) => html`<p class="soft small">${line}</p>`)} ${number.length < 3 ? html`` : call}`;
+}
+
+function footOf({ footLines }: Letterhead): Html {
+  if (footLines.length === 0) return html``;
+  return html`<footer>${footLines.map((line) => html`<p class="soft small">${line}</p>`)}</footer>`;
 }
 
 function mind(title: string, lines: readonly string[]): Html {

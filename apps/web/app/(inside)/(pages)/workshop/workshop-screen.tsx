@@ -1,10 +1,12 @@
 'use client';
 
+import type { Workshop } from '@pullbook/contracts';
 import { Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useSignedInMe } from '../../../../queries/people/use-me';
 import { useWorkshop } from '../../../../queries/people/use-workshop';
 import { ChecklistPart } from './checklist-part';
+import { PaperPart } from './paper-part';
 import { RecipesPart } from './recipes-part';
 import { TeamPart } from './team-part';
 import { ThresholdsPart } from './thresholds-part';
@@ -30,7 +32,10 @@ export function WorkshopScreen() {
       <ProblemNote error={workshop.error} onRetry={() => void workshop.refetch()} />
       {workshop.isPending ? <Skeleton lines={6} label="Loading the workshop" /> : null}
       {workshop.data === undefined || !isOwner ? null : (
-        <WorkshopForm key={workshop.data.revision} workshop={workshop.data} />
+        <>
+          <WorkshopForm key={rulesOf(workshop.data)} workshop={workshop.data} />
+          <PaperPart key={JSON.stringify(workshop.data.paperHeader)} workshop={workshop.data} />
+        </>
       )}
       {isOwner ? <TeamPart /> : null}
       <ChecklistPart mayChange={role !== 'desk'} />
@@ -40,3 +45,6 @@ export function WorkshopScreen() {
     </div>
   );
 }
+
+/** Each form begins anew when its own part of the workshop changed, and not when the other's did. */
+const rulesOf = (workshop: Workshop) => JSON.stringify({ ...workshop, paperHeader: null, revision: 0 });
