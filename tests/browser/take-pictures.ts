@@ -1,13 +1,13 @@
-// npm run docs:pictures: pictures of the screens from a running demo, into docs/pictures.
+// npm run docs:pictures [-- NAME …]: pictures of all screens that want one, or of those named, into docs/pictures.
 import fs from 'node:fs';
 import path from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { launchChromium } from './chromium.js';
-import { findCard } from './find-card.js';
 import { startProduct } from './product.js';
-import { signIn } from './sign-in.js';
+import { Devices } from './screens/devices.js';
+import type { Screen } from './screens/screen.js';
+import { screens } from './screens/screens.js';
 
-const OWNER = 'owner@pullbook.example';
 const folder = path.resolve(import.meta.dirname, '../../docs/pictures');
 const sizes = {
   phone: { width: 360, height: 780 },
@@ -16,62 +16,9 @@ const sizes = {
 } as const;
 type Size = keyof typeof sizes;
 
-interface Shot {
-  readonly name: string;
-  readonly path: string;
-}
-
 interface Look {
   readonly size: Size;
   readonly scheme: 'light' | 'dark';
-}
-
-/** The screens worth a picture, with the demo's own records in their addresses. */
-async function chooseShots(page: Page): Promise<Shot[]> {
-  const driven = await findCard(page, /^next pull/i);
-  const stopped = await findCard(page, /stop/i);
-  const ready = await findCard(page, /report/i);
-  const drifted = await findCard(page, /^drift alarm/);
-  return [
-    { name: 'board', path: '/board' },
-    { name: 'intake', path: '/intake' },
-    { name: 'visit', path: `/visits/${driven.visitId}` },
-    { name: 'visit-about', path: `/visits/${driven.visitId}/about` },
-    { name: 'visit-stopped', path: `/visits/${stopped.visitId}` },
-    { name: 'sign-off', path: `/visits/${ready.visitId}/sign-off` },
-    { name: 'log', path: await logPath(page, driven.visitId) },
-    { name: 'logs', path: '/logs' },
-    { name: 'car', path: `/cars/${driven.carId}` },
-    { name: 'engine', path: `/cars/${driven.carId}/engine` },
-    { name: 'outlook', path: `/cars/${drifted.carId}/outlook` },
-    { name: 'compare', path: `/cars/${drifted.carId}/compare` },
-    { name: 'cars', path: '/cars' },
-    { name: 'customers', path: '/customers' },
-    { name: 'controllers', path: '/controllers' },
-    { name: 'workshop', path: '/workshop' },
-    { name: 'report', path: await reportPath(page, ready.visitId) },
-  ];
-}
-
-/** The newest log of a visit. */
-async function logPath(page: Page, visitId: string): Promise<string> {
-  const itemsOf = async (path: string): Promise<readonly { id: string }[]> => {
-    const answer = await page.request.get(`/api/v1${path}`);
-    return ((await answer.json()) as { items: { id: string }[] }).items;
-  };
-  const session = (await itemsOf(`/visits/${visitId}/tuning-sessions`)).at(-1);
-  const log = session && (await itemsOf(`/tuning-sessions/${session.id}/logs`)).at(-1);
-  if (log === undefined) throw new Error('the demo has no log to take a picture of');
-  return `/logs/${log.id}`;
-}
-
-async function reportPath(page: Page, visitId: string): Promise<string> {
-  const made = await page.request.post(`/api/v1/visits/${visitId}/report`, {
-    headers: { 'content-type': 'application/json' },
-    data: {},
-  });
-  if (!made.ok()) throw new Error(`no report link: ${made.status()} ${await made.text()}`);
-  return ((await made.json()) as { url: string }).url;
 }
 
 /** Longest wait for a page to come to rest, and how long it has to stay so, ms. */
@@ -88,17 +35,11 @@ async function untilQuiet(page: Page): Promise<void> {
   }
 }
 
-async function take(browser: Browser, origin: string, look: Look, shots: readonly Shot[]): Promise<void> {
-  const { context, page } = await signIn(browser, origin, OWNER, {
-    viewport: sizes[look.size],
-    colorScheme: look.scheme,
-  });
-  for (const shot of shots) {
-    await page.goto(shot.path);
-    await page.waitForLoadState('load');
-    await untilQuiet(page);
-    await page.screenshot({ path: path.join(folder, `${shot.name}-${look.size}-${look.scheme}.png`) });
-  }
+async function take(devices: Devices, { size, scheme }: Look, screen: Screen): Promise<void> {
+  const { context, page } = await devices.open(screen, { viewport: sizes[size], colorScheme: scheme });
+  await page.waitForLoadState('load');
+  await untilQuiet(page);
+  await page.screenshot({ path: path.join(folder, `${screen.name}-${size}-${scheme}.png`) });
   await context.close();
 }
 
@@ -106,11 +47,12 @@ const product = await startProduct('demo');
 const browser = await launchChromium();
 try {
   fs.mkdirSync(folder, { recursive: true });
-  const { page } = await signIn(browser, product.origin, OWNER);
-  const shots = await chooseShots(page);
-  for (const size of Object.keys(sizes) as Size[]) {
-    for (const scheme of ['light', 'dark'] as const) {
-      await take(browser, product.origin, { size, scheme }, shots);
+  const devices = new Devices(browser, product.origin);
+  const named = process.argv.slice(2);
+  const wanted = (screen: Screen) => (named.length === 0 ? screen.isPictured : named.includes(screen.name));
+  for (const screen of screens.filter(wanted)) {
+    for (const size of Object.keys(sizes) as Size[]) {
+      for (const scheme of ['light', 'dark'] as const) await take(devices, { size, scheme }, screen);
     }
   }
 } finally {

@@ -10,6 +10,8 @@ export default defineConfig({
     root: new URL('../..', import.meta.url).pathname,
     globalSetup: 'tests/browser/shared-product.ts',
     fileParallelism: false,
+    // Tests of one file that may run side by side: as many as there are cores in the smallest machine.
+    maxConcurrency: 2,
     testTimeout: 400_000,
     hookTimeout: 120_000,
   },

@@ -51,7 +51,7 @@ export const BoardCard = memo(function BoardCard({ card, onMove }: BoardCardProp
         <DriftLink key={presetId} carId={card.carId} presetId={presetId} name={name} drift={drift} />
       ))}
       {card.status === '' ? null : (
-        <p className={card.needsAttention ? styles.statusMind : styles.status} title={card.status}>
+        <p className={card.needsAttention ? styles.statusMind : styles.status}>
           {card.needsAttention ? <span aria-hidden="true">▲ </span> : null}
           {card.status}
         </p>

@@ -95,8 +95,8 @@ export function WorkshopForm({ workshop }: Readonly<{ workshop: Workshop }>) {
         <ChoiceField
           label="Lean on earlier cars of the same build"
           choices={[
-            { value: 'yes', label: 'Yes, step and risk limit stay as they are' },
-            { value: 'no', label: 'No, each car by its own pulls' },
+            { value: 'yes', label: 'Yes, limits stay as they are' },
+            { value: 'no', label: 'No, only on its own pulls' },
           ]}
           {...draft.bind('leansOnEarlierCars')}
         />

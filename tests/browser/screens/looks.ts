@@ -1,0 +1,57 @@
+import type { Page } from 'playwright-core';
+import { violationsOf } from '../violations-of.js';
+import { cutTextsOf } from './cut-texts-of.js';
+import { hiddenControlsOf } from './hidden-controls-of.js';
+import type { Screen } from './screen.js';
+import { sidewaysOf } from './sideways-of.js';
+import { smallTargetsOf } from './small-targets-of.js';
+
+/** Least size of a target in the hand of somebody with gloves, and of every other (WCAG 2.5.8), px. */
+const GLOVE_PX = 48;
+const FINGER_PX = 24;
+
+interface Look {
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+  readonly scheme?: 'light' | 'dark';
+  /** Size of text alone, as a reader sets it in the browser; 1 is as it comes. */
+  readonly textRatio?: number;
+}
+
+const tablet: Look = { name: 'tablet by day', width: 1180, height: 820, scheme: 'light' };
+const phone: Look = { name: 'phone by night', width: 360, height: 780, scheme: 'dark' };
+/** A window of 1280 by 800 px at 200 % has room for half as many CSS pixels, WCAG 1.4.4 and 1.4.10. */
+const zoomed: Look = { name: '200 % zoom', width: 640, height: 400, scheme: 'light' };
+const largeText: Look = { name: 'text at 200 %', width: 1280, height: 800, textRatio: 2 };
+
+async function take(page: Page, { width, height, scheme, textRatio = 1 }: Look): Promise<void> {
+  await page.setViewportSize({ width, height });
+  if (scheme !== undefined) await page.emulateMedia({ colorScheme: scheme });
+  await page.evaluate(async (ratio) => {
+    document.documentElement.style.fontSize = ratio === 1 ? '' : `${ratio * 100}%`;
+    window.scrollTo(0, 0);
+    const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
+    await frame();
+    await frame();
+  }, textRatio);
+}
+
+/** Everything that the four looks find wrong with a screen as it stands; empty where nothing is. */
+export async function faultsOf(page: Page, screen: Screen): Promise<string[]> {
+  const faults: string[] = [];
+  const least = screen.isForGloves === true ? GLOVE_PX : FINGER_PX;
+  for (const look of [tablet, phone, zoomed, largeText]) {
+    await take(page, look);
+    await screen.afterResize?.(page);
+    const found = [
+      ...(look === tablet || look === phone ? await violationsOf(page) : []),
+      ...(await sidewaysOf(page)),
+      ...(await cutTextsOf(page)),
+      ...(look === largeText ? [] : await smallTargetsOf(page, least)),
+      ...(await hiddenControlsOf(page, screen.within)),
+    ];
+    faults.push(...found.map((one) => `${look.name}: ${one}`));
+  }
+  return faults;
+}
