@@ -27,5 +27,12 @@ test('entriesOf lists the pages of the role before anything is typed, and those 
   expect(names('', 'desk')).not.toContain('Logs');
   expect(names(' BOARD', 'desk')).toEqual(['Board']);
   expect(names('take', 'desk')).toEqual(['Take in a car']);
+  expect(names('words', 'desk')).toEqual(['Words']);
   expect(names('nothing such', 'owner')).toEqual([]);
+});
+
+test('entriesOf leads to the meaning of a word that was typed', () => {
+  const [group, ...others] = entriesOf(undefined, 'gate h', 'desk');
+  expect(others).toEqual([]);
+  expect(group).toMatchObject({ title: 'Words', entries: [{ href: '/words#gate-hold', name: 'Gate hold' }] });
 });

@@ -1,6 +1,7 @@
 'use client';
 
 import type { Units } from '@pullbook/contracts';
+import Link from 'next/link';
 import { useState, type ReactNode } from 'react';
 import { useChangeUnits } from '../../queries/people/use-change-units';
 import { useSignedInMe } from '../../queries/people/use-me';
@@ -82,6 +83,9 @@ export function PersonMenu({ top }: Readonly<{ top?: (close: () => void) => Reac
               </button>
             ))}
           </div>
+          <Link href="/words" prefetch={false}>
+            Words explained
+          </Link>
           <p>
             {me.member.name}, {me.member.role} · {me.workshop.name}
           </p>

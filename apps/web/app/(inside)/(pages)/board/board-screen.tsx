@@ -3,6 +3,7 @@
 import type { Board, BoardCard, Stage } from '@pullbook/contracts';
 import { useCallback, useState } from 'react';
 import { ButtonLink } from '../../../../components/button/button';
+import { HelpRow } from '../../../../components/help/help-row';
 import { Empty, Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useRemembered } from '../../../../components/remembered/use-remembered';
@@ -93,6 +94,7 @@ function BoardView({ board, shown, view, withCollected, isPartial, onMove }: Boa
         {sayShown(shown, board)}
       </p>
       {view === 'lanes' ? <BoardLanes {...parts} withCollected={withCollected} /> : <BoardTable {...parts} />}
+      <HelpRow words={['target', 'tolerance', 'ceiling', 'pull', 'predicted-range', 'drift']} />
     </>
   );
 }

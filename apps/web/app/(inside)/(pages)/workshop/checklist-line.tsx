@@ -29,7 +29,7 @@ export function ChecklistLine({ item, place, fault, onChange, onMove, onRemove }
         <label htmlFor={`text-${line}`}>Item {number}</label>
         <textarea
           id={`text-${line}`}
-          className={field.input}
+          className={`${field.input} ${styles.words}`}
           rows={2}
           value={item.text}
           aria-invalid={fault === undefined ? undefined : true}

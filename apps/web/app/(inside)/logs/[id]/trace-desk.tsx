@@ -2,6 +2,7 @@
 
 import type { TraceIndex } from '@pullbook/contracts';
 import { useRef } from 'react';
+import { HelpRow } from '../../../../components/help/help-row';
 import { FiguresTable } from './figures-table';
 import { KeysHelp } from './keys-help';
 import { OverviewStrip } from './overview-strip';
@@ -38,6 +39,7 @@ export function TraceDesk({ index, asked }: TraceDeskProps) {
         </figure>
         <KeysHelp />
         <FiguresTable view={view} />
+        <HelpRow words={['peak', 'settled-boost', 'overshoot', 'rise-time', 'onset', 'hunting']} />
       </div>
       <Readout view={view} />
     </div>

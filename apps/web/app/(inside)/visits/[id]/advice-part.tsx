@@ -2,6 +2,7 @@
 
 import type { DutyAdvice, NextPull, Prediction } from '@pullbook/contracts';
 import { formatNumber } from '@pullbook/tuning-math';
+import { Help } from '../../../../components/help/help';
 import { useUnits } from '../../../../components/units/use-units';
 import styles from './visit.module.css';
 
@@ -56,13 +57,17 @@ export function Expected({ prediction, riskLimit }: ExpectedProps) {
   return (
     <dl className={styles.expected}>
       <div>
-        <dt>Expected peak</dt>
+        <dt>
+          <Help word="predicted-range">Expected peak</Help>
+        </dt>
         <dd>
           {units.figure(prediction.lowKpa)} to {units.write(prediction.highKpa)}
         </dd>
       </div>
       <div>
-        <dt>Chance of passing the ceiling</dt>
+        <dt>
+          <Help word="chance-of-passing">Chance of passing the ceiling</Help>
+        </dt>
         <dd>
           {sayChance(prediction.probabilityOverCeiling)}
           {riskLimit === undefined ? null : <span> (limit {formatNumber(riskLimit * 100, 0)} %)</span>}

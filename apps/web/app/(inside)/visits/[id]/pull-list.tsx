@@ -5,6 +5,7 @@ import Link from 'next/link';
 import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { Button } from '../../../../components/button/button';
+import { HelpRow } from '../../../../components/help/help-row';
 import { Empty, Skeleton } from '../../../../components/marks/marks';
 import type { SeenPull } from '../../../../offline/pulls-seen';
 import { useUnits } from '../../../../components/units/use-units';
@@ -90,6 +91,7 @@ export function PullList({ visitId, pulls, isPending }: PullListProps) {
           </tbody>
         </table>
       )}
+      <HelpRow words={['duty', 'peak', 'overshoot', 'ceiling', 'gate-hold', 'heat-soaked-pull', 'proven']} />
       {pulls.length > fewPulls ? (
         <Button kind="quiet" onClick={() => setShowAll(!showAll)}>
           {showAll ? `Show the last ${fewPulls} pulls` : `Show all ${pulls.length} pulls`}

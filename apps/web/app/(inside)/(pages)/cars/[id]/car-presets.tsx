@@ -4,6 +4,7 @@ import type { Car, Preset } from '@pullbook/contracts';
 import { useState } from 'react';
 import { Button } from '../../../../../components/button/button';
 import { Dialog } from '../../../../../components/dialog/dialog';
+import { HelpRow } from '../../../../../components/help/help-row';
 import { Empty, Skeleton } from '../../../../../components/marks/marks';
 import { ProblemNote } from '../../../../../components/marks/problem-note';
 import { DriftLink } from '../../../../../components/preset/drift-link';
@@ -47,6 +48,9 @@ export function CarPresets({ car, mayTune }: CarPresetsProps) {
           <PresetLine key={preset.id} preset={preset} mayTune={mayTune} onOpen={setOpened} />
         ))}
       </ul>
+      {all.length === 0 ? null : (
+        <HelpRow words={['target', 'tolerance', 'ceiling', 'duty', 'gate-hold', 'proven', 'revision']} />
+      )}
       {opened === null ? null : <OpenedDialog opened={opened} car={car} presets={all} onClose={close} />}
     </section>
   );

@@ -2,6 +2,8 @@
 
 import type { PresetEvidence } from '@pullbook/contracts';
 import type { ReactNode } from 'react';
+import { Help } from '../../../../../components/help/help';
+import type { HelpWord } from '../../../../../components/help/words';
 import { Mind } from '../../../../../components/marks/marks';
 import { useUnits, type PersonsUnits } from '../../../../../components/units/use-units';
 import { DriftBeforeSigning } from './drift-before-signing';
@@ -26,7 +28,7 @@ export function EvidencePart({ evidence, lead }: EvidencePartProps) {
       <dl className={styles.facts}>
         {factsOf(evidence, units).map(([name, value]) => (
           <div key={name}>
-            <dt>{name}</dt>
+            <dt>{nameOf(name)}</dt>
             <dd>{value}</dd>
           </div>
         ))}
@@ -43,6 +45,21 @@ export function EvidencePart({ evidence, lead }: EvidencePartProps) {
       )}
     </section>
   );
+}
+
+/** Facts whose name explains itself when pressed. */
+const explained: Readonly<Record<string, HelpWord>> = {
+  Target: 'target',
+  Ceiling: 'ceiling',
+  'Duty stored': 'duty',
+  'Peaks at the duty': 'spread-of-pulls',
+  Proven: 'proven',
+  'Heat-soaked pull': 'heat-soaked-pull',
+};
+
+function nameOf(name: string): ReactNode {
+  const word = explained[name];
+  return word === undefined ? name : <Help word={word}>{name}</Help>;
 }
 
 const yes = (isTrue: boolean, word: string, otherwise: string) => (isTrue ? `✓ ${word}` : `○ ${otherwise}`);

@@ -3,6 +3,7 @@
 import type { EnginePoint, EngineSheet } from '@pullbook/contracts';
 import { useState } from 'react';
 import { ChoiceField } from '../../../../../../components/field/choice-field';
+import { HelpRow } from '../../../../../../components/help/help-row';
 import { useUnits, type PersonsUnits } from '../../../../../../components/units/use-units';
 import { pointName } from './point-name';
 import { sayPlace } from './say-place';
@@ -51,6 +52,7 @@ export function NumbersPart({ sheet }: Readonly<{ sheet: EngineSheet }>) {
               </div>
             ))}
           </dl>
+          <HelpRow words={['volumetric-efficiency', 'injector-duty', 'surge-margin', 'ceiling']} />
         </>
       )}
     </section>

@@ -2,6 +2,7 @@
 
 import type { PresetDrift, PresetOutlook } from '@pullbook/contracts';
 import { layoutDriftChart, type DriftFigures } from '@pullbook/pictures';
+import { HelpRow } from '../../../../../../components/help/help-row';
 import { Empty } from '../../../../../../components/marks/marks';
 import { PictureFrame } from '../../../../../../components/pictures/picture-frame';
 import { usePressureFormat } from '../../../../../../components/pictures/use-pressure-format';
@@ -26,6 +27,7 @@ export function DriftPart({ outlook }: Readonly<{ outlook: PresetOutlook }>) {
       ) : (
         <>
           <Verdict drift={drift} />
+          <HelpRow words={['drift', 'reference-conditions', 'spread-of-pulls']} />
           <figure className={styles.figure}>
             <figcaption className="small soft">
               Peaks at reference conditions, pull by pull. Pale: the visit they are held against. Dashed:

@@ -2,6 +2,7 @@
 
 import type { OutlookGrid, Preset, PresetForecast, PresetOutlook } from '@pullbook/contracts';
 import { layoutForecastGrid, sayChance, type GridFigures } from '@pullbook/pictures';
+import { HelpRow } from '../../../../../../components/help/help-row';
 import { Empty, Mind } from '../../../../../../components/marks/marks';
 import { PictureFrame } from '../../../../../../components/pictures/picture-frame';
 import { usePressureFormat } from '../../../../../../components/pictures/use-pressure-format';
@@ -42,6 +43,7 @@ export function ForecastPart({ outlook: { forecast, forecastMissing }, preset }:
             and a thick frame: above the workshop&rsquo;s limit of {sayChance(forecast.riskLimit)}. Dashed:
             further out than the pulls were. Hatched: unknown, the pulls do not tell.
           </p>
+          <HelpRow words={['chance-of-passing', 'predicted-range', 'ceiling', 'reference-conditions']} />
           <div className={styles.grids}>
             {forecast.grids.map((grid) => (
               <GridFigure key={grid.by} grid={grid} forecast={forecast} units={units} />
