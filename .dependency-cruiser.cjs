@@ -28,8 +28,15 @@ module.exports = {
     only(
       'web-on-contracts',
       '^apps/web/',
-      'packages/contracts/|packages/next-pull/|packages/pictures/|packages/tuning-math/',
+      'packages/contracts/|packages/next-pull/|packages/pictures/|packages/practice-car/|packages/tuning-math/',
     ),
+    {
+      name: 'practice-car-only-in-its-worker',
+      severity: 'error',
+      comment: 'The simulation weighs as much as a screen: pages take its types, the worker alone runs it.',
+      from: { path: '^apps/web/', pathNot: '^apps/web/practice/worker/' },
+      to: { path: '^packages/practice-car/', dependencyTypesNot: ['type-only'] },
+    },
     {
       name: 'api-not-on-web',
       severity: 'error',

@@ -2,7 +2,15 @@ import type { Query, QueryClient } from '@tanstack/react-query';
 import { deviceDatabase, type KeptAnswer } from './device-database';
 
 /** Answers that are too large to keep, that are worked out here anyway, or that are only of use with the server. */
-const notKept = new Set(['next-pull-here', 'lookalikes', 'setup', 'tokens', 'report-links', 'traces']);
+const notKept = new Set([
+  'next-pull-here',
+  'practice',
+  'lookalikes',
+  'setup',
+  'tokens',
+  'report-links',
+  'traces',
+]);
 const keepMs = 14 * 24 * 3600 * 1000;
 const settleMs = 200;
 const build = process.env['PULLBOOK_BUILD'] ?? '';

@@ -19,6 +19,11 @@ await build({
   entryPoints: ['offline/worker/advice-worker.ts'],
   outfile: 'public/advice-worker.js',
 });
+await build({
+  ...shared,
+  entryPoints: ['practice/worker/practice-worker.ts'],
+  outfile: 'public/practice-worker.js',
+});
 const { blankId, keptDocuments, withoutNetwork } = await importKeptDocuments();
 const buildId = fs.readFileSync(path.join(web, '.next/BUILD_ID'), 'utf8').trim();
 const hashOf = (file) => createHash('sha256').update(fs.readFileSync(file)).digest('hex').slice(0, 20);

@@ -35,7 +35,7 @@ export async function ensureDemoWorkshop({ database, objects, isFull }: DemoNeed
 }
 
 async function markFilled({ client }: OpenDatabase, workshopId: string): Promise<void> {
-  const summary = 'filled the practice workshop';
+  const summary = 'filled the demo workshop';
   const data = {
     action: filled,
     noun: 'workshop',

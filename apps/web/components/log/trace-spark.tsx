@@ -1,11 +1,11 @@
 'use client';
 
-import type { Log } from '@pullbook/contracts';
 import { useUnits } from '../units/use-units';
 import styles from './log.module.css';
 
 interface TraceSparkProps {
-  readonly trace: Log['traces'][number];
+  /** Rows of one pull; null where the sensor said nothing. */
+  readonly trace: { readonly timeS: readonly number[]; readonly boostKpa: readonly (number | null)[] };
   readonly peakKpa: number | null;
 }
 

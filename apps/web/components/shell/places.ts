@@ -13,12 +13,13 @@ const places: readonly Place[] = [
   { href: '/cars', name: 'Cars', about: 'data, presets, history' },
   { href: '/logs', name: 'Logs', about: 'a day’s files' },
   { href: '/controllers', name: 'Controllers', about: 'what each kind can do' },
+  { href: '/practice', name: 'Practice', about: 'a car that cannot break' },
   { href: '/workshop', name: 'Workshop', about: 'how we work here' },
 ];
 
-/** Logs and the workshop's ways are no work of the front desk. */
+/** Logs, practice and the workshop's ways are no work of the front desk. */
 function isFor(href: string, role: Role): boolean {
-  return role !== 'desk' || !['/logs', '/workshop'].includes(href);
+  return role !== 'desk' || !['/logs', '/practice', '/workshop'].includes(href);
 }
 
 /** The places of the dashboard that a person of this role works at. */

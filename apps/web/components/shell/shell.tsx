@@ -53,7 +53,7 @@ export function Shell({ children }: Readonly<{ children: ReactNode }>) {
           </Menu>
         </span>
         <span className="grow" />
-        {me.demo ? <span className={styles.demo}>practice workshop</span> : null}
+        {me.demo ? <span className={styles.demo}>demo workshop</span> : null}
         <UnsentState />
         <LineState />
         <FindButton />

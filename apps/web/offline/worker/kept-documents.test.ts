@@ -12,7 +12,14 @@ describe('keptDocumentOf', () => {
   });
 
   it('names only documents that are kept', () => {
-    for (const path of ['/', '/board', `/visits/${id}`, `/visits/${id}/about`, `/visits/${id}/sign-off`]) {
+    for (const path of [
+      '/',
+      '/board',
+      '/practice',
+      `/visits/${id}`,
+      `/visits/${id}/about`,
+      `/visits/${id}/sign-off`,
+    ]) {
       expect(keptDocuments).toContain(keptDocumentOf(path)?.address);
     }
   });

@@ -6,6 +6,7 @@ const id = '[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}';
 /** Documents that open without network. They hold no figures: those come from what the device kept. */
 export const keptDocuments: readonly string[] = [
   '/board',
+  '/practice',
   `/visits/${blankId}`,
   `/visits/${blankId}/about`,
   `/visits/${blankId}/sign-off`,
@@ -24,6 +25,7 @@ export interface KeptDocument {
 /** The kept document that serves a path; null where there is none. */
 export function keptDocumentOf(pathname: string): KeptDocument | null {
   if (pathname === '/' || pathname === '/board') return { address: '/board', id: null };
+  if (pathname === '/practice') return { address: pathname, id: null };
   const [, visitId, room = ''] = new RegExp(`^/visits/(${id})(/about|/sign-off)?$`).exec(pathname) ?? [];
   return visitId === undefined ? null : { address: `/visits/${blankId}${room}`, id: visitId };
 }

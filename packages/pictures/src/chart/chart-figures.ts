@@ -28,6 +28,8 @@ export interface ChartFigures {
   readonly pulls: readonly ChartPull[];
   /** Duty rising; empty where there is no advice yet. */
   readonly curve: readonly ChartCurvePoint[];
+  /** Whether the curve is foretold, as it is unless said otherwise, or the truth about a car that is simulated. */
+  readonly curveIs?: 'predicted' | 'true';
   readonly next: { readonly dutyPct: number; readonly lowKpa: number; readonly highKpa: number } | null;
 }
 

@@ -6,7 +6,7 @@ import type { ChartFigures } from './chart-figures.js';
 
 /** The chart in words, for those who do not see it: axes, goal, pulls, the prediction's ends, what comes next. */
 export function describeChart(figures: ChartFigures, format: PressureFormat): string {
-  const { pulls, curve, next } = figures;
+  const { pulls, curve, curveIs, next } = figures;
   const first = curve[0];
   const last = curve.at(-1);
   const voided = pulls.filter((pull) => pull.isVoid).length;
@@ -16,7 +16,7 @@ export function describeChart(figures: ChartFigures, format: PressureFormat): st
       ? 'no pulls yet'
       : `${pulls.length} ${pulls.length === 1 ? 'pull' : 'pulls'}, ${voided} of them void`,
     first && last
-      ? `predicted from ${format.write(first.medianKpa)} at ${first.duty} % to ${format.write(last.medianKpa)} at ${last.duty} %`
+      ? `${curveIs === 'true' ? 'the true curve goes' : 'predicted'} from ${format.write(first.medianKpa)} at ${first.duty} % to ${format.write(last.medianKpa)} at ${last.duty} %`
       : '',
     next
       ? `next pull at ${next.dutyPct} %, expected at ${format.write(next.lowKpa)} to ${format.write(next.highKpa)}`

@@ -50,7 +50,7 @@ export function RecordPanel({ preset, session, controller, next, number, pulls, 
   const held = heldValues({ typed: draft.values, next, lastPull, controller });
   const more = heldMore({ typed: draft.values, preset, controller, hold, lastPull });
   const range = dutyRangeOf(controller);
-  const overStep = sayOverStep(held.dutyPct, next, controller);
+  const overStep = sayOverStep(held.dutyPct, next, range.min);
   const submit = (event: FormEvent) => {
     event.preventDefault();
     const contract = withMore(pullContract(range), controller);

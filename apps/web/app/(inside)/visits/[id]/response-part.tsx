@@ -1,9 +1,8 @@
 'use client';
 
 import type { Car, Controller, DutyAdvice, Preset, Pull } from '@pullbook/contracts';
-import { layoutResponseChart, type ChartFigures } from '@pullbook/pictures';
-import { PictureFrame } from '../../../../components/pictures/picture-frame';
-import { usePressureFormat } from '../../../../components/pictures/use-pressure-format';
+import type { ChartFigures } from '@pullbook/pictures';
+import { ResponseChart } from '../../../../components/pictures/response-chart';
 import { dutyRangeOf } from './held-values';
 import styles from './visit.module.css';
 
@@ -15,24 +14,14 @@ interface ResponsePartProps {
   readonly advice: DutyAdvice | null;
 }
 
-const chartHeight = 280;
-
 /** How boost answers duty on this car: pulls, predicted curve and band, target and ceiling. */
 export function ResponsePart({ preset, car, controller, pulls, advice }: ResponsePartProps) {
-  const format = usePressureFormat();
   const figures = chartOf({ preset, car, controller, pulls, advice });
   if (figures.pulls.length === 0 && figures.curve.length === 0) return null;
   return (
     <figure className={styles.response}>
       <figcaption>Response: peak against duty</figcaption>
-      <PictureFrame
-        leastWidth={240}
-        leastHeight={chartHeight}
-        withTable
-        layout={(width) =>
-          layoutResponseChart(figures, { form: 'screen', width, height: chartHeight }, format)
-        }
-      />
+      <ResponseChart figures={figures} />
     </figure>
   );
 }

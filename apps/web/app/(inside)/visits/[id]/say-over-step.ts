@@ -1,14 +1,14 @@
-import type { Controller, NextPull } from '@pullbook/contracts';
+import type { NextPull } from '@pullbook/contracts';
 
 /** A word of care when the duty set by hand lies further up than one step allows; null where all is well. */
 export function sayOverStep(
   dutyText: string,
   next: NextPull | undefined,
-  controller: Controller | null,
+  lowestDutyPct: number,
 ): string | null {
   const duty = Number(dutyText.replace(',', '.'));
   if (next === undefined || dutyText.trim() === '' || !Number.isFinite(duty)) return null;
-  const highest = next.highestDutyPct ?? controller?.dutyPct.min ?? 0;
+  const highest = next.highestDutyPct ?? lowestDutyPct;
   const furthest = highest + next.stepLimit;
   if (duty <= furthest) return null;
   return `${duty} % is more than the ${next.stepLimit} points that one pull may go up. Not driven yet? Set ${furthest} % or less.`;
