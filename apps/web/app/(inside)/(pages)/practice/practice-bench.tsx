@@ -37,6 +37,7 @@ export function PracticeBench({ sheet, practice, onChange }: PracticeBenchProps)
   const ask = () => onChange((old) => ({ askedAt: [...old.askedAt, number] }));
   return (
     <div className={`${bench.halves} ${styles.bench}`}>
+      <h1 className="unseen">Practice: find the duty</h1>
       <div className={bench.left}>
         <BookCard
           sheet={sheet}
