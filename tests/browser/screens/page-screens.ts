@@ -19,6 +19,7 @@ export const pageScreens: readonly Screen[] = [
   { name: 'start', route: '/', who: 'owner', open: at('/', 'Board') },
   { name: 'sign-in', route: '/sign-in', who: 'nobody', open: at('/sign-in', /./) },
   { name: 'without-network', route: '/without-network', who: 'nobody', open: at('/without-network', /./) },
+  { name: 'words', route: '/words', who: 'nobody', open: at('/words', 'Words') },
   {
     ...owner,
     name: 'board',

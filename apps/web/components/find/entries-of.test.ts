@@ -34,5 +34,5 @@ test('entriesOf lists the pages of the role before anything is typed, and those 
 test('entriesOf leads to the meaning of a word that was typed', () => {
   const [group, ...others] = entriesOf(undefined, 'gate h', 'desk');
   expect(others).toEqual([]);
-  expect(group).toMatchObject({ title: 'Words', entries: [{ href: '/words#gate-hold', name: 'Gate hold' }] });
+  expect(group).toMatchObject({ title: 'Words', entries: [{ href: '/words#gate_hold', name: 'Gate hold' }] });
 });

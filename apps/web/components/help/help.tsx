@@ -14,7 +14,7 @@ interface HelpProps {
 }
 
 /** A word that explains itself when it is pressed; the explanation is loaded only then. */
-export function Help({ word, children = word.replaceAll('-', ' ') }: HelpProps) {
+export function Help({ word, children = word.replaceAll('_', ' ') }: HelpProps) {
   const [isOpen, setOpen] = useState(false);
   return (
     <>

@@ -94,7 +94,7 @@ function BoardView({ board, shown, view, withCollected, isPartial, onMove }: Boa
         {sayShown(shown, board)}
       </p>
       {view === 'lanes' ? <BoardLanes {...parts} withCollected={withCollected} /> : <BoardTable {...parts} />}
-      <HelpRow words={['target', 'tolerance', 'ceiling', 'pull', 'predicted-range', 'drift']} />
+      <HelpRow words={['target', 'tolerance', 'ceiling', 'pull', 'predicted_range', 'drift']} />
     </>
   );
 }

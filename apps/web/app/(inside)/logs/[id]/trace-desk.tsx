@@ -39,7 +39,7 @@ export function TraceDesk({ index, asked }: TraceDeskProps) {
         </figure>
         <KeysHelp />
         <FiguresTable view={view} />
-        <HelpRow words={['peak', 'settled-boost', 'overshoot', 'rise-time', 'onset', 'hunting']} />
+        <HelpRow words={['peak', 'settled_boost', 'overshoot', 'rise_time', 'onset', 'hunting']} />
       </div>
       <Readout view={view} />
     </div>

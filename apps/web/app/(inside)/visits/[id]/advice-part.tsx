@@ -58,7 +58,7 @@ export function Expected({ prediction, riskLimit }: ExpectedProps) {
     <dl className={styles.expected}>
       <div>
         <dt>
-          <Help word="predicted-range">Expected peak</Help>
+          <Help word="predicted_range">Expected peak</Help>
         </dt>
         <dd>
           {units.figure(prediction.lowKpa)} to {units.write(prediction.highKpa)}
@@ -66,7 +66,7 @@ export function Expected({ prediction, riskLimit }: ExpectedProps) {
       </div>
       <div>
         <dt>
-          <Help word="chance-of-passing">Chance of passing the ceiling</Help>
+          <Help word="chance_of_passing">Chance of passing the ceiling</Help>
         </dt>
         <dd>
           {sayChance(prediction.probabilityOverCeiling)}

@@ -91,7 +91,7 @@ export function PullList({ visitId, pulls, isPending }: PullListProps) {
           </tbody>
         </table>
       )}
-      <HelpRow words={['duty', 'peak', 'overshoot', 'ceiling', 'gate-hold', 'heat-soaked-pull', 'proven']} />
+      <HelpRow words={['duty', 'peak', 'overshoot', 'ceiling', 'gate_hold', 'heat-soaked_pull', 'proven']} />
       {pulls.length > fewPulls ? (
         <Button kind="quiet" onClick={() => setShowAll(!showAll)}>
           {showAll ? `Show the last ${fewPulls} pulls` : `Show all ${pulls.length} pulls`}

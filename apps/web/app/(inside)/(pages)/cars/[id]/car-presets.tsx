@@ -49,7 +49,7 @@ export function CarPresets({ car, mayTune }: CarPresetsProps) {
         ))}
       </ul>
       {all.length === 0 ? null : (
-        <HelpRow words={['target', 'tolerance', 'ceiling', 'duty', 'gate-hold', 'proven', 'revision']} />
+        <HelpRow words={['target', 'tolerance', 'ceiling', 'duty', 'gate_hold', 'proven', 'revision']} />
       )}
       {opened === null ? null : <OpenedDialog opened={opened} car={car} presets={all} onClose={close} />}
     </section>

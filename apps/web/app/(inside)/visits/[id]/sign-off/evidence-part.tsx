@@ -52,9 +52,9 @@ const explained: Readonly<Record<string, HelpWord>> = {
   Target: 'target',
   Ceiling: 'ceiling',
   'Duty stored': 'duty',
-  'Peaks at the duty': 'spread-of-pulls',
+  'Peaks at the duty': 'spread_of_pulls',
   Proven: 'proven',
-  'Heat-soaked pull': 'heat-soaked-pull',
+  'Heat-soaked pull': 'heat-soaked_pull',
 };
 
 function nameOf(name: string): ReactNode {

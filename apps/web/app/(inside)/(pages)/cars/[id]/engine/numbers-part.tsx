@@ -52,7 +52,7 @@ export function NumbersPart({ sheet }: Readonly<{ sheet: EngineSheet }>) {
               </div>
             ))}
           </dl>
-          <HelpRow words={['volumetric-efficiency', 'injector-duty', 'surge-margin', 'ceiling']} />
+          <HelpRow words={['volumetric_efficiency', 'injector_duty', 'surge_margin', 'ceiling']} />
         </>
       )}
     </section>

@@ -27,7 +27,7 @@ export function DriftPart({ outlook }: Readonly<{ outlook: PresetOutlook }>) {
       ) : (
         <>
           <Verdict drift={drift} />
-          <HelpRow words={['drift', 'reference-conditions', 'spread-of-pulls']} />
+          <HelpRow words={['drift', 'reference_conditions', 'spread_of_pulls']} />
           <figure className={styles.figure}>
             <figcaption className="small soft">
               Peaks at reference conditions, pull by pull. Pale: the visit they are held against. Dashed:

@@ -43,7 +43,7 @@ export function ForecastPart({ outlook: { forecast, forecastMissing }, preset }:
             and a thick frame: above the workshop&rsquo;s limit of {sayChance(forecast.riskLimit)}. Dashed:
             further out than the pulls were. Hatched: unknown, the pulls do not tell.
           </p>
-          <HelpRow words={['chance-of-passing', 'predicted-range', 'ceiling', 'reference-conditions']} />
+          <HelpRow words={['chance_of_passing', 'predicted_range', 'ceiling', 'reference_conditions']} />
           <div className={styles.grids}>
             {forecast.grids.map((grid) => (
               <GridFigure key={grid.by} grid={grid} forecast={forecast} units={units} />
