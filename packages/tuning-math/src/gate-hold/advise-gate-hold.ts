@@ -10,12 +10,15 @@ import { overshootPosterior } from './overshoot-posterior.js';
 import { predictHold } from './predict-hold.js';
 import { pullOvershoot } from './pull-overshoot.js';
 
-/** Accepted width, in points of hold, from the found setting to where the best one hardly lies higher. */
-const FIRST_WIDTH = 3;
+/** Where the likely best is no more points above what is surely in bounds, the sure one is pulled, to be found. */
+const CONFIRM_WIDTH = 3;
 /** A setting is found only if it, or one so near, has been pulled; never above the highest pulled. */
 const NEAR_PCT = 3;
-/** With every pull the search is content with a little more: it shall end. */
-const WIDTH_PER_PULL = 0.2;
+/** Accepted width, in points of hold, from the found setting to where the best one hardly lies higher. */
+const FIRST_WIDTH = 4.5;
+/** With every pull the search is content with more, and with more again the longer it lasts: it shall end. */
+const WIDTH_PER_PULL = 0.1;
+const WIDTH_PER_PULL_SQUARED = 0.015;
 /** A last pull that so seldom comes out as high or as low is repeated. */
 const DOUBTFUL_SHARE = 5e-4;
 
@@ -27,7 +30,7 @@ const DOUBTFUL_SHARE = 5e-4;
  * @param request controller's range, goal with ceiling and overshoot limit, pulls so far at unchanged duty
  * @returns action, hold on the controller's grid, prediction, reasons with their numbers
  * @throws NotFiniteError, OutOfRangeError naming the field
- * Cost: some 6500 curves times the pulls; timed by `npm run bench:settings`.
+ * Cost: some 7800 curves times the pulls; timed by `npm run bench:settings`.
  * Source: Bayes' rule over curves that never fall (see `overshootPosterior`); step and ceiling rules are
  * common practice, no source. What it finds has still to be proven by pulls at that setting (`provePreset`). It never
  * advises a hold past the step limit, past the controller's range, or with a predicted chance of passing the ceiling
@@ -71,7 +74,7 @@ function found(situation: HoldSituation): GateHoldAdvice | null {
   const holdPct = Math.min(sure, reach, allowed, situation.highestPulled ?? request.controller.holdMin);
   const provedBy = nearestPulls(request.pulls, holdPct);
   if (provedBy.length === 0) return null;
-  const width = FIRST_WIDTH + WIDTH_PER_PULL * request.pulls.length;
+  const width = acceptedWidth(request.pulls.length);
   if (Math.min(possible, situation.grid.at(-1) ?? possible) - holdPct > width) return null;
   const chance = 1 - situation.chancesAt(holdPct).overLimit;
   const isHighest = holdPct === situation.grid.at(-1);
@@ -82,6 +85,9 @@ function found(situation: HoldSituation): GateHoldAdvice | null {
   ];
   return settle(situation, holdPct, provedBy, reasons);
 }
+
+const acceptedWidth = (pulls: number): number =>
+  FIRST_WIDTH + WIDTH_PER_PULL * pulls + WIDTH_PER_PULL_SQUARED * pulls * pulls;
 
 /** Pulls nearest to a hold, if near enough to stand for it: their positions. */
 function nearestPulls(pulls: readonly HoldPull[], holdPct: number): number[] {
@@ -115,7 +121,7 @@ function nextPull(situation: HoldSituation): GateHoldAdvice {
     request.pulls.every((pull) => Math.abs(pull.holdPct - holdPct) > 1e-6);
   const certain = Math.min(sure, reach, safe);
   const wished = Math.min(likely, reach, safe);
-  const isConfirming = isNew(certain) && wished - certain <= FIRST_WIDTH;
+  const isConfirming = isNew(certain) && wished - certain <= CONFIRM_WIDTH;
   const holdPct = isConfirming ? certain : wished;
   return advise(situation, 'pull', holdPct, pullReasons(situation, holdPct, isConfirming));
 }

@@ -1,3 +1,5 @@
+import { softRamp } from './soft-ramp.js';
+
 /** One way in which overshoot may rise with gate hold: level, a bend of some width at the knee, then straight. */
 export interface RiseShape {
   /** Boost at the moment of letting go from which overshoot rises, % of target. */
@@ -41,9 +43,9 @@ export const SCATTERS: readonly Node[] = [
 /** How far apart the moments of letting go lie, in points of boost, as multiples of the expected. */
 export const JITTERS: readonly Node[] = [
   [0.7, 0.3],
-  [1.4, 0.38],
-  [2.6, 0.22],
-  [4.5, 0.1],
+  [1.4, 0.42],
+  [2.6, 0.24],
+  [4.5, 0.04],
 ];
 const LOWEST_KNEE = 20;
 const HIGHEST_KNEE = 125;
@@ -66,21 +68,12 @@ function kneesOf(): number[] {
   return Array.from({ length: count }, (_, index) => LOWEST_KNEE + index * KNEE_STEP);
 }
 
-/** Past this many widths the bend is over. */
-const BEND_WIDTHS = 16;
-
 /** Rise of the overshoot, %, at this much boost past the knee, points, when the gate is let go. */
 export function riseAt(pastPct: number, slope: number, widthPct: number): number {
-  const widths = pastPct / widthPct;
-  if (widths > BEND_WIDTHS) return slope * pastPct;
-  if (widths < -BEND_WIDTHS) return 0;
-  return slope * widthPct * Math.log1p(Math.exp(widths));
+  return slope * widthPct * softRamp(pastPct / widthPct);
 }
 
 /**
- * The moment of letting go is even over the jitter; three places with these shares stand for it.
- * Source: Gauss-Legendre quadrature of order 3 (Abramowitz & Stegun, Table 25.4), scaled to a width of 1.
+ * The moment of letting go is even over the jitter; the middles of as many even parts of it stand for it.
  */
-export const LET_GO_PLACE = 0.5 * Math.sqrt(0.6);
-export const EARLY_SHARE = 5 / 18;
-export const MIDDLE_SHARE = 8 / 18;
+export const LET_GO_PLACES: readonly number[] = [-0.4, -0.2, 0, 0.2, 0.4];

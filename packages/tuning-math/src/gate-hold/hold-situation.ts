@@ -23,7 +23,7 @@ export interface HoldSituation {
 }
 
 /** A search takes several pulls near the ceiling: each may use this share of the asked risk (common practice, no source). */
-const SEARCH_SHARE = 0.12;
+const SEARCH_SHARE = 0.13;
 /** A hold with a pull whose peak came so near the ceiling, as share of it, is not pulled again (common practice, no source). */
 const NEAR_CEILING_RATIO = 0.01;
 /** Share of the belief that the best hold lies no higher. */

@@ -1,17 +1,9 @@
-import {
-  EARLY_SHARE,
-  JITTERS,
-  LET_GO_PLACE,
-  MIDDLE_SHARE,
-  RISE_SHAPES,
-  riseAt,
-  SCATTERS,
-  type RiseShape,
-} from './curve-family.js';
+import { baseLevel } from './base-level.js';
+import { JITTERS, RISE_SHAPES, SCATTERS, type RiseShape } from './curve-family.js';
 import type { HoldPull } from './gate-hold-types.js';
 import { holdPrior } from './hold-prior.js';
-import { pullOvershoot } from './pull-overshoot.js';
-import { settledBelief, TYPICAL_OVERSHOOT_PCT, type SettledBelief } from './settled-belief.js';
+import { holdReadings, readRises } from './hold-readings.js';
+import { settledBelief, type SettledBelief } from './settled-belief.js';
 
 /** The belief about overshoot against gate hold, one entry for each curve, and about the boost it settles at. */
 export interface HoldPosterior extends SettledBelief {
@@ -27,9 +19,6 @@ export interface HoldPosterior extends SettledBelief {
   readonly weight: Float64Array;
 }
 
-/** Overshoot without hold that is thought possible before any pull, %: mean and standard deviation. */
-const BASE_PCT = TYPICAL_OVERSHOOT_PCT;
-const BASE_SPREAD_PCT = 5;
 /** Curves that hold less than this share of the best one's belief no longer count. */
 const NEGLIGIBLE_LOG = Math.log(1e-6);
 
@@ -45,18 +34,19 @@ interface Candidate {
 
 /**
  * Belief about the overshoot of a car, given its pulls: a fixed family of curves that never fall, weighed by
- * how well each explains the pulls; the overshoot without hold is integrated out in closed form.
+ * how well each explains the pulls; the overshoot without hold is integrated out (`baseLevel`).
  *
  * A pull lets the gate go a little before or after the hold, because the controller acts once a period: that is
- * scatter along the hold, which shows in the overshoot only where the curve rises.
+ * scatter along the hold, which shows in the overshoot only where the curve rises. Each pull is taken as let go at one
+ * place of that band, not as a normal about their mean: a car that has let go early by luck so far looks quiet, and a
+ * normal would take that for proof that it is.
  *
- * Cost: some 6500 curves times the number of pulls, a few milliseconds.
- * Source: Bayes' rule on a grid, normal likelihood with a conjugate normal prior on the level (Bishop, Pattern
- * Recognition and Machine Learning, section 2.3.3); the priors are common practice, no source.
+ * Cost: some 7800 curves times the number of pulls, some ten milliseconds.
+ * Source: Bayes' rule on a grid; the priors are common practice, no source.
  */
 export function overshootPosterior(pulls: readonly HoldPull[], targetKpa: number): HoldPosterior {
   const prior = holdPrior(pulls);
-  const readings = readingsOf(pulls);
+  const readings = holdReadings(pulls);
   const candidates: Candidate[] = [];
   let best = -Infinity;
   for (const shape of RISE_SHAPES) {
@@ -66,7 +56,7 @@ export function overshootPosterior(pulls: readonly HoldPull[], targetKpa: number
       readRises(readings, shape, jitterPct);
       for (const [scatterPct, scatterWeight] of SCATTERS) {
         const scatterVariance = scatterPct * scatterPct;
-        const level = levelOf(readings, scatterVariance);
+        const level = baseLevel(readings, scatterVariance);
         const log = logShape + Math.log(jitterWeight * scatterWeight) + level.log;
         if (log < best + NEGLIGIBLE_LOG) continue;
         best = Math.max(best, log);
@@ -90,55 +80,4 @@ function tabulate(candidates: readonly Candidate[], best: number): Omit<HoldPost
     baseVariance: column((curve) => curve.baseVariance),
     weight: column(({ log }) => Math.exp(log - best) / total),
   };
-}
-
-/** The pulls, and what the curve at hand makes of each: its mean rise and the variance of the rise. */
-interface Readings {
-  readonly holdPct: Float64Array;
-  readonly overshootPct: Float64Array;
-  readonly risePct: Float64Array;
-  readonly riseVariance: Float64Array;
-}
-
-function readingsOf(pulls: readonly HoldPull[]): Readings {
-  return {
-    holdPct: Float64Array.from(pulls, (pull) => pull.holdPct),
-    overshootPct: Float64Array.from(pulls, pullOvershoot),
-    risePct: new Float64Array(pulls.length),
-    riseVariance: new Float64Array(pulls.length),
-  };
-}
-
-function readRises({ holdPct, risePct, riseVariance }: Readings, shape: RiseShape, jitterPct: number): void {
-  const aside = jitterPct * LET_GO_PLACE;
-  for (let index = 0; index < holdPct.length; index += 1) {
-    const past = (holdPct[index] ?? 0) - shape.kneePct;
-    const early = riseAt(past - aside, shape.slope, shape.widthPct);
-    const middle = riseAt(past, shape.slope, shape.widthPct);
-    const late = riseAt(past + aside, shape.slope, shape.widthPct);
-    const mean = EARLY_SHARE * (early + late) + MIDDLE_SHARE * middle;
-    const square = EARLY_SHARE * (early * early + late * late) + MIDDLE_SHARE * middle * middle;
-    risePct[index] = mean;
-    riseVariance[index] = Math.max(0, square - mean * mean);
-  }
-}
-
-function levelOf(
-  { overshootPct, risePct, riseVariance }: Readings,
-  scatterVariance: number,
-): { basePct: number; baseVariance: number; log: number } {
-  let precision = 1 / BASE_SPREAD_PCT ** 2;
-  let moment = BASE_PCT * precision;
-  let squares = BASE_PCT * moment;
-  let product = 1;
-  for (let index = 0; index < overshootPct.length; index += 1) {
-    const total = scatterVariance + (riseVariance[index] ?? 0);
-    const left = (overshootPct[index] ?? 0) - (risePct[index] ?? 0);
-    precision += 1 / total;
-    moment += left / total;
-    squares += (left * left) / total;
-    product *= total;
-  }
-  const log = -0.5 * (Math.log(product * precision) + squares - (moment * moment) / precision);
-  return { basePct: moment / precision, baseVariance: 1 / precision, log };
 }

@@ -1,12 +1,12 @@
 import { normalShareBelow } from '../duty/normal-table.js';
-import { EARLY_SHARE, LET_GO_PLACE, MIDDLE_SHARE, riseAt } from './curve-family.js';
+import { LET_GO_PLACES, riseAt } from './curve-family.js';
 import type { HoldPosterior } from './overshoot-posterior.js';
 
-/** The peak of a further pull at a hold: three normals for each curve of the belief. */
+/** The peak of a further pull at a hold: five normals for each curve of the belief. */
 export interface PeakMixture {
   /** Share of each curve. */
   readonly weight: Float64Array;
-  /** Mean peak of each curve, let go early, in the middle and late: three entries a curve. */
+  /** Mean peak of each curve, at each place of letting go: as many entries a curve as places. */
   readonly meanKpa: Float64Array;
   /** Scatter about those, one entry a curve. */
   readonly sdKpa: Float64Array;
@@ -18,7 +18,7 @@ export interface PeakMixture {
 export function peakMixture(posterior: HoldPosterior, holdPct: number): PeakMixture {
   const { shapes, weight, basePct, baseVariance, scatterVariance, jitterPct, settledKpa } = posterior;
   const count = weight.length;
-  const meanKpa = new Float64Array(3 * count);
+  const meanKpa = new Float64Array(PLACES * count);
   const sdKpa = new Float64Array(count);
   const overshootPct = new Float64Array(count);
   const perPct = settledKpa / 100;
@@ -26,14 +26,14 @@ export function peakMixture(posterior: HoldPosterior, holdPct: number): PeakMixt
     const { kneePct, slope, widthPct } = shapes[curve] ?? FLAT;
     const base = basePct[curve] ?? 0;
     const past = holdPct - kneePct;
-    const aside = (jitterPct[curve] ?? 0) * LET_GO_PLACE;
-    const early = base + riseAt(past - aside, slope, widthPct);
-    const middle = base + riseAt(past, slope, widthPct);
-    const late = base + riseAt(past + aside, slope, widthPct);
-    const mean = EARLY_SHARE * (early + late) + MIDDLE_SHARE * middle;
-    meanKpa[3 * curve] = settledKpa + perPct * early;
-    meanKpa[3 * curve + 1] = settledKpa + perPct * middle;
-    meanKpa[3 * curve + 2] = settledKpa + perPct * late;
+    let sum = 0;
+    for (let place = 0; place < PLACES; place += 1) {
+      const aside = (LET_GO_PLACES[place] ?? 0) * (jitterPct[curve] ?? 0);
+      const overshoot = base + riseAt(past + aside, slope, widthPct);
+      sum += overshoot;
+      meanKpa[PLACES * curve + place] = settledKpa + perPct * overshoot;
+    }
+    const mean = sum / PLACES;
     overshootPct[curve] = mean;
     const fromSettled = posterior.settledScatterKpa * (1 + mean / 100);
     const ofBase = posterior.isPeakFromDuty ? 0 : (baseVariance[curve] ?? 0);
@@ -43,16 +43,16 @@ export function peakMixture(posterior: HoldPosterior, holdPct: number): PeakMixt
   return { weight, meanKpa, sdKpa, overshootPct };
 }
 
+const PLACES = LET_GO_PLACES.length;
 const FLAT = { kneePct: Infinity, slope: 0, widthPct: 1 };
 
 /** Chance that the peak of a further pull is over a level, kPa, if this curve is the car's. */
 export function curveOver({ meanKpa, sdKpa }: PeakMixture, curve: number, levelKpa: number): number {
   const sd = sdKpa[curve] ?? 1;
-  const row = 3 * curve;
-  const early = normalShareBelow(((meanKpa[row] ?? 0) - levelKpa) / sd);
-  const middle = normalShareBelow(((meanKpa[row + 1] ?? 0) - levelKpa) / sd);
-  const late = normalShareBelow(((meanKpa[row + 2] ?? 0) - levelKpa) / sd);
-  return EARLY_SHARE * (early + late) + MIDDLE_SHARE * middle;
+  let over = 0;
+  for (let entry = PLACES * curve; entry < PLACES * (curve + 1); entry += 1)
+    over += normalShareBelow(((meanKpa[entry] ?? 0) - levelKpa) / sd);
+  return over / PLACES;
 }
 
 /** Chance that the peak of a further pull is over a level, kPa, over the whole belief. */
