@@ -43,7 +43,11 @@ test('a tuner adds an item by keyboard, whoever is about to sign is told, and bu
   await page.setViewportSize({ width: 360, height: 780 });
   expect(await overflowOf(page)).toBe(0);
   await page.getByRole('button', { name: 'Save as new revision' }).click();
-  await checklist(page).getByRole('listitem').nth(6).getByText('our own', { exact: true }).waitFor();
+  await checklist(page)
+    .getByRole('listitem')
+    .nth(6)
+    .getByText(/^[+] ?our own$/)
+    .waitFor();
 
   // Live, on the other screen: the new item is there, what was ticked stays, and it is said that the list changed.
   await signing.getByText('The checklist changed while you were on it').waitFor();
@@ -55,7 +59,9 @@ test('a tuner adds an item by keyboard, whoever is about to sign is told, and bu
   await beginChange(page);
   await page.getByRole('button', { name: 'Remove item 7' }).click();
   await page.getByRole('button', { name: 'Save as new revision' }).click();
-  await checklist(page).getByText('our own', { exact: true }).waitFor({ state: 'detached' });
+  await checklist(page)
+    .getByText(/^[+] ?our own$/)
+    .waitFor({ state: 'detached' });
   expect(await checklist(page).getByRole('listitem').count()).toBe(7);
   await context.close();
 });

@@ -164,6 +164,34 @@ export const pageScreens: readonly Screen[] = [
   { ...owner, name: 'workshop', route: '/workshop', open: at('/workshop', 'Team') },
   {
     ...owner,
+    name: 'workshop-checklist',
+    route: '/workshop',
+    open: async (page) => {
+      await page.goto('/workshop');
+      await page.getByRole('button', { name: 'Change checklist' }).click();
+      await page.getByRole('button', { name: 'Add an item of our own' }).click();
+      await page.getByLabel('Item 8', { exact: true }).waitFor();
+    },
+  },
+  {
+    name: 'workshop-of-desk',
+    route: '/workshop',
+    who: 'desk',
+    open: at('/workshop', 'Checklist of the sign-off'),
+  },
+  {
+    name: 'visit-word',
+    route: '/visits/[id]',
+    who: 'tuner',
+    isForGloves: true,
+    open: async (page) => {
+      await page.goto(`/visits/${(await findCard(page, /^next pull/i)).visitId}`);
+      await page.getByRole('button', { name: /^Chance of passing the ceiling/ }).click();
+      await page.getByRole('dialog').waitFor();
+    },
+  },
+  {
+    ...owner,
     name: 'report',
     route: null,
     open: async (page) => page.goto(await reportPath(page, (await findCard(page, /report/i)).visitId)),

@@ -1,7 +1,7 @@
 'use client';
 
-import Link from 'next/link';
 import { createPortal } from 'react-dom';
+import { ButtonLink } from '../button/button';
 import { Dialog } from '../dialog/dialog';
 import { words, type HelpWord } from './words';
 
@@ -18,9 +18,7 @@ export function HelpDialog({ word, onClose }: HelpDialogProps) {
       <p>{text}</p>
       {unit === null ? null : <p className="soft">Counted in: {unit}.</p>}
       <p>
-        <Link href={`/words#${word}`} prefetch={false}>
-          All words
-        </Link>
+        <ButtonLink href={`/words#${word}`}>All words</ButtonLink>
       </p>
     </Dialog>,
     document.body,
