@@ -54,6 +54,7 @@ async function found(
         email: input.email.toLowerCase(),
         role: 'owner',
         passwordHash,
+        tourStep: 0,
         createdAt: book.now(),
       },
     });

@@ -17,7 +17,7 @@ export async function createMember(actor: Actor, input: z.infer<typeof MemberNew
   const email = rest.email.toLowerCase();
   try {
     return await actor.db.$transaction(async (tx) => {
-      const data = { ...rest, email, passwordHash, createdAt: actor.now() };
+      const data = { ...rest, email, passwordHash, tourStep: 0, createdAt: actor.now() };
       const row = await tx.member.create({ data });
       await recordEvent(tx, actor, {
         action: 'member-created',

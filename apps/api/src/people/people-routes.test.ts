@@ -146,3 +146,15 @@ test('GET /health says that the book can be read', async () => {
   const answer = await shop.app.inject({ url: '/api/v1/health' });
   expect(answer.json()).toEqual({ status: 'ok', version: '0.1.0', database: 'sqlite' });
 });
+
+test('PATCH /me keeps where one person’s first tour is, over for good with null, and refuses a change of nothing', async () => {
+  const tourOf = async (who: typeof shop.tuner) => (await who.ask('GET', '/me')).json().tourStep as unknown;
+  const before = await tourOf(shop.desk);
+  expect((await shop.tuner.ask('PATCH', '/me', { payload: { tourStep: 3 } })).json().tourStep).toBe(3);
+  expect(await tourOf(shop.tuner)).toBe(3);
+  expect(await tourOf(shop.desk)).toBe(before);
+  await shop.tuner.ask('PATCH', '/me', { payload: { tourStep: null } });
+  expect(await tourOf(shop.tuner)).toBeNull();
+  for (const payload of [{}, { tourStep: -1 }, { tourStep: 1.5 }])
+    expect((await shop.tuner.ask('PATCH', '/me', { payload })).statusCode).toBe(400);
+});

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { clearSignInCookie, readSignInCookie, setSignInCookie } from '../plumbing/sign-in-cookie.js';
 import { signInLimit } from '../plumbing/sign-in-limit.js';
 import { becomeFirstOwner } from './become-first-owner.js';
-import { changeMyUnits } from './change-my-units.js';
+import { changeMe } from './change-me.js';
 import { getHealth } from './get-health.js';
 import { getMe } from './get-me.js';
 import { getSetup } from './get-setup.js';
@@ -45,7 +45,7 @@ export const peopleRoutes: FastifyPluginAsyncZod<{ firstOwnerCode: string | null
   app.get('/me', { schema: { tags, response: { 200: Me } } }, (request) => getMe(request.actor));
 
   app.patch('/me', { schema: { tags, body: MeChange, response: { 200: Me } } }, (request) =>
-    changeMyUnits(request.actor, request.body.units),
+    changeMe(request.actor, request.body),
   );
 
   app.get('/setup', { ...open, schema: { tags, response: { 200: Setup } } }, () => getSetup(door));

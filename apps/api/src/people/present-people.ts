@@ -68,6 +68,7 @@ export function presentMe(row: rows.Member & { workshop: rows.Workshop }): Me {
     workshop: presentWorkshop(row.workshop),
     units: presentUnits(row),
     demo: row.workshop.isDemo,
+    tourStep: row.tourStep,
   };
 }
 

@@ -8,6 +8,7 @@ import { FindPlace } from '../find/find-place';
 import { Skeleton } from '../marks/marks';
 import { ProblemNote } from '../marks/problem-note';
 import { OutboxRunner } from '../outbox/outbox-runner';
+import { TourPlace } from '../tour/tour-place';
 import { Live } from './live';
 import styles from './shell.module.css';
 
@@ -24,6 +25,7 @@ export function Gate({ children }: Readonly<{ children: ReactNode }>) {
     return (
       <Live>
         <OutboxRunner me={me.data} />
+        <TourPlace me={me.data} />
         <FindPlace>{children}</FindPlace>
       </Live>
     );

@@ -4,6 +4,7 @@ import type { Units } from '@pullbook/contracts';
 import Link from 'next/link';
 import { useState, type ReactNode } from 'react';
 import { useChangeUnits } from '../../queries/people/use-change-units';
+import { useChangeTour } from '../../queries/people/use-change-tour';
 import { useSignedInMe } from '../../queries/people/use-me';
 import { useSignOut } from '../../queries/people/use-sign-in';
 import { readTheme, setTheme, type Theme } from '../theme/theme';
@@ -26,6 +27,7 @@ const themes: ReadonlyArray<readonly [Theme, string]> = [
 export function PersonMenu({ top }: Readonly<{ top?: (close: () => void) => ReactNode }>) {
   const me = useSignedInMe();
   const changeUnits = useChangeUnits();
+  const changeTour = useChangeTour();
   const signOut = useSignOut();
   const notices = useNotices();
   const [theme, showTheme] = useState<Theme>(readTheme);
@@ -86,6 +88,17 @@ export function PersonMenu({ top }: Readonly<{ top?: (close: () => void) => Reac
           <Link href="/words" prefetch={false}>
             Words explained
           </Link>
+          {me.tourStep === null ? (
+            <button
+              type="button"
+              onClick={() => {
+                changeTour.mutate(0);
+                close();
+              }}
+            >
+              Take the first tour
+            </button>
+          ) : null}
           <p>
             {me.member.name}, {me.member.role} · {me.workshop.name}
           </p>

@@ -57,11 +57,24 @@ export const MemberNew = z.object({ name: Line, email: Email, role: Role, passwo
 export const MemberChange = z.object({ name: Line, role: Role, active: z.boolean() }).partial();
 
 /** Who is signed in, at which workshop, and how they read figures. */
+const TourStep = z.number().int().min(0).max(20).nullable();
+
 export const Me = z
-  .object({ member: Member, workshop: Workshop, units: Units, demo: z.boolean() })
+  .object({
+    member: Member,
+    workshop: Workshop,
+    units: Units,
+    demo: z.boolean(),
+    /** Step of the first tour that this person is at, from 0; null where it is over. */
+    tourStep: TourStep,
+  })
   .meta({ id: 'Me' });
 export type Me = z.infer<typeof Me>;
-export const MeChange = z.object({ units: Units });
+export const MeChange = z
+  .object({ units: Units, tourStep: TourStep })
+  .partial()
+  .refine((change) => Object.values(change).some((value) => value !== undefined), 'nothing to change');
+export type MeChange = z.infer<typeof MeChange>;
 
 /** What a fresh installation still needs before anybody can sign in. */
 export const Setup = z.object({ needsFirstOwner: z.boolean(), demo: z.boolean() }).meta({ id: 'Setup' });

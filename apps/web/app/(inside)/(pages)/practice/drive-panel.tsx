@@ -122,7 +122,7 @@ function Gauge({ last, number, isDriving }: GaugeProps) {
           <p className="soft small">
             Pull {number} at {last.duty} %
           </p>
-          <p className={styles.peak} data-testid="practice-peak">
+          <p className={styles.peak} data-testid="practice-peak" data-tour="driven">
             {units.figure(last.recordedPeakKpa)} <span>{units.pressureWord}</span>
           </p>
           {last.trace === null ? null : <TraceSpark trace={last.trace} peakKpa={last.recordedPeakKpa} />}

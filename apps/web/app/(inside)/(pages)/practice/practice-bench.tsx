@@ -36,7 +36,7 @@ export function PracticeBench({ sheet, practice, onChange }: PracticeBenchProps)
   const advice = isShown ? (next?.advice ?? null) : null;
   const ask = () => onChange((old) => ({ askedAt: [...old.askedAt, number] }));
   return (
-    <div className={`${bench.halves} ${styles.bench}`}>
+    <div className={`${bench.halves} ${styles.bench}`} data-tour="bench">
       <h1 className="unseen">Practice: find the duty</h1>
       <div className={bench.left}>
         <BookCard

@@ -24,7 +24,7 @@ export function ReadyCheck({ sheet, onReady }: Readonly<{ sheet: PracticeSheet; 
   const tick = (question: string, isTrue: boolean) =>
     setTicked((old) => new Set(isTrue ? [...old, question] : [...old].filter((one) => one !== question)));
   return (
-    <div className={styles.ready}>
+    <div className={styles.ready} data-tour="readiness">
       <div className="stack">
         <h1>Readiness check</h1>
         <p className="soft">

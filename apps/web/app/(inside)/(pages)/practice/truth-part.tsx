@@ -36,7 +36,7 @@ export function TruthPart({ sheet, practice, onAgain, onOther }: TruthPartProps)
     retry: false,
   });
   return (
-    <div className={styles.truth}>
+    <div className={styles.truth} data-tour="truth">
       <div className={styles.verdict}>
         <h1 ref={heading} tabIndex={-1}>
           <span aria-hidden="true">{ending.kind === 'accept' ? '✓ ' : '■ '}</span>
