@@ -42,7 +42,9 @@ test('the tour leads a tuner through the demo job, sees what was done, covers no
   await tour(page).getByRole('button', { name: 'Next step' }).click();
   await says(page, '5 of 7, Proof.');
   await tour(page).getByRole('button', { name: 'Next step' }).click();
-  await page.goto(`/visits/${visitId}/sign-off`);
+  await says(page, '6 of 7, Sign-off.');
+  await page.getByRole('link', { name: 'Sign-off', exact: true }).click();
+  await page.waitForURL(`**/visits/${visitId}/sign-off`);
   await says(page, '7 of 7, Report.');
   await tour(page).getByRole('button', { name: 'Done' }).click();
   await tour(page).waitFor({ state: 'detached' });

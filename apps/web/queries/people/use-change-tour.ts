@@ -9,8 +9,9 @@ export function useChangeTour() {
   const key = meQueryOptions().queryKey;
   return useMutation({
     mutationFn: (tourStep: number | null) => send<Me>('PATCH', '/me', { body: { tourStep } }),
-    // At once, and without network too: what the server did not hear of is asked again at the next visit.
+    // One after the other, and shown at once: an answer to an earlier step does not lead back.
+    scope: { id: 'first-tour' },
     onMutate: (tourStep) => client.setQueryData(key, (me) => (me === undefined ? me : { ...me, tourStep })),
-    onSuccess: (me) => client.setQueryData(key, me),
+    onError: () => client.invalidateQueries({ queryKey: key }),
   });
 }
