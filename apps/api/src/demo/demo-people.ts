@@ -28,7 +28,8 @@ export async function demoPeople(
   for (const { role, email, name } of demoLogins) {
     const known = await db.member.findFirst({ where: { email } });
     const member =
-      known ?? (await db.member.create({ data: { name, email, role, passwordHash, tourStep: 0, createdAt: now() } }));
+      known ??
+      (await db.member.create({ data: { name, email, role, passwordHash, tourStep: 0, createdAt: now() } }));
     actors[role] = { memberId: member.id, name, role, workshopId, db, now };
   }
   return actors as DemoPeople;
