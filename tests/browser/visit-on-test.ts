@@ -1,3 +1,4 @@
+import type { ControllerNew } from '@pullbook/contracts';
 import type { APIRequestContext } from 'playwright-core';
 
 export interface VisitOnTest {
@@ -10,8 +11,16 @@ export interface VisitOnTest {
 
 const goal = { targetKpa: 120, toleranceKpa: 4, ceilingKpa: 131 };
 
-/** A car of the test's own, taken in, with controller, agreed goal and passed readiness: ready for its first pull. */
-export async function visitOnTest(api: APIRequestContext, plate: string): Promise<VisitOnTest> {
+/**
+ * A car of the test's own, taken in, with controller, agreed goal and passed readiness: ready for its first pull.
+ *
+ * @param kind what its controller has other than an open loop with duty alone
+ */
+export async function visitOnTest(
+  api: APIRequestContext,
+  plate: string,
+  kind: Partial<ControllerNew> = {},
+): Promise<VisitOnTest> {
   const ask = async <T>(method: 'POST' | 'PATCH' | 'PUT', path: string, data: object, revision?: number) => {
     const headers = { ...(revision === undefined ? {} : { 'if-match': `"${revision}"` }) };
     const answer = await api.fetch(`/api/v1${path}`, { method, data, headers });
@@ -27,6 +36,7 @@ export async function visitOnTest(api: APIRequestContext, plate: string): Promis
     holdPct: null,
     correction: null,
     note: '',
+    ...kind,
   });
   const taken = await ask<{ carId: string; visitId: string; presetIds: string[] }>('POST', '/intakes', {
     customer: { name: `Customer of ${plate}`, phone: '0100 555 0100' },

@@ -3,6 +3,7 @@ import { nextPullOf } from '@pullbook/next-pull';
 import type { APIRequestContext, BrowserContext, Page, Route } from 'playwright-core';
 import { describe, expect, inject, test } from 'vitest';
 import { logOfPull, readingKpa } from './known-response.js';
+import { limitTurbo } from './limit-turbo.js';
 import { sharedBrowser } from './shared-browser.js';
 import { signIn } from './sign-in.js';
 import { visitOnTest, type VisitOnTest } from './visit-on-test.js';
@@ -280,19 +281,4 @@ async function faultyServer(context: BrowserContext): Promise<{ lostAnswers: num
     return route.continue();
   });
   return done;
-}
-
-/** Sets what the turbo bears. Below the over-boost cut, it takes the passed readiness check away. */
-async function limitTurbo(
-  api: APIRequestContext,
-  { carId }: VisitOnTest,
-  turboKpa: number | null,
-): Promise<void> {
-  const answer = await api.get(`/api/v1/cars/${carId}`);
-  const car = (await answer.json()) as { revision: number; limits: object };
-  const changed = await api.patch(`/api/v1/cars/${carId}`, {
-    data: { limits: { ...car.limits, turboKpa } },
-    headers: { 'if-match': `"${car.revision}"` },
-  });
-  if (!changed.ok()) throw new Error(`turbo limit: ${changed.status()} ${await changed.text()}`);
 }

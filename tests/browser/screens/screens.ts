@@ -1,9 +1,16 @@
+import { outboxScreens } from './outbox-screens.js';
 import { pageScreens } from './page-screens.js';
 import { practiceScreens } from './practice-screens.js';
 import type { Screen } from './screen.js';
+import { visitScreens } from './visit-screens.js';
 
 /**
  * Every screen that a person may meet, in the states that look unlike: the one list that the test over all screens and
  * `npm run docs:pictures` go through. A new page that is not in it fails the test.
  */
-export const screens: readonly Screen[] = [...pageScreens, ...practiceScreens];
+export const screens: readonly Screen[] = [
+  ...pageScreens,
+  ...practiceScreens,
+  ...visitScreens,
+  ...outboxScreens,
+];

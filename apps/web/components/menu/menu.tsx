@@ -21,7 +21,14 @@ export function Menu({ label, name, compact = false, children }: MenuProps) {
   const opener = useRef<HTMLButtonElement>(null);
   const list = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
-    if (isOpen && list.current !== null && opener.current !== null) putBeside(list.current, opener.current);
+    if (!isOpen) return undefined;
+    const put = () => {
+      if (list.current !== null && opener.current !== null) putBeside(list.current, opener.current);
+    };
+    put();
+    // A tablet is turned, a window is drawn wider.
+    window.addEventListener('resize', put);
+    return () => window.removeEventListener('resize', put);
   }, [isOpen]);
   const close = () => {
     setOpen(false);
@@ -29,7 +36,7 @@ export function Menu({ label, name, compact = false, children }: MenuProps) {
   };
   useEffect(() => {
     if (!isOpen) return undefined;
-    place.current?.querySelector<HTMLElement>('[data-list] :is(button, a, select)')?.focus();
+    place.current?.querySelector<HTMLElement>('[data-list] :is(button:enabled, a, select)')?.focus();
     const fold = (event: Event) => {
       if (event.target !== list.current) setOpen(false);
     };
@@ -50,7 +57,9 @@ export function Menu({ label, name, compact = false, children }: MenuProps) {
     const step = steps[event.key];
     if (step === undefined) return;
     event.preventDefault();
-    const stops = [...(place.current?.querySelectorAll<HTMLElement>('[data-list] :is(button, a)') ?? [])];
+    const stops = [
+      ...(place.current?.querySelectorAll<HTMLElement>('[data-list] :is(button:enabled, a)') ?? []),
+    ];
     const at = stops.findIndex((one) => one === document.activeElement);
     stops[(at + step + stops.length) % stops.length]?.focus();
   };

@@ -42,6 +42,8 @@ export function NoticesProvider({ children }: Readonly<{ children: ReactNode }>)
   return (
     <NoticesContext value={value}>
       {children}
+      {/* So that what stands at the end of the page can be scrolled out from under them. */}
+      {notices.length === 0 ? null : <div className={styles.room} />}
       <div className={styles.place} role="log" aria-live="polite" aria-label="Notices">
         {notices.map((notice) => (
           <div key={notice.id} className={`${styles.notice} ${styles[notice.kind]}`}>

@@ -1,6 +1,6 @@
 'use client';
 
-import type { Car, DutyAdvice, Preset, Pull, TuningSession, Visit } from '@pullbook/contracts';
+import type { Car, Controller, DutyAdvice, Preset, Pull, TuningSession, Visit } from '@pullbook/contracts';
 import dynamic from 'next/dynamic';
 import { useState, type DragEvent } from 'react';
 import { useControllers } from '../../../../queries/controllers/use-controllers';
@@ -10,6 +10,7 @@ import { ProblemNote } from '../../../../components/marks/problem-note';
 import { ProofLines } from '../../../../components/preset/proof-lines';
 import { PeakStrip } from '../../../../components/pictures/peak-strip';
 import { LateLogs } from './late-logs';
+import { NotInProof } from './not-in-proof';
 import { NextPullPanel } from './next-pull-panel';
 import { PullList } from './pull-list';
 import { RecordPanel } from './record-panel';
@@ -61,7 +62,9 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
       onDrop={drop}
     >
       <div className={styles.left}>
-        <HoldPart preset={preset} visit={visit} session={session} pulls={pulls} number={number} />
+        {mayHold(preset, controller) ? (
+          <HoldPart preset={preset} visit={visit} session={session} pulls={pulls} number={number} />
+        ) : null}
         <NextPullPanel
           preset={preset}
           car={car}
@@ -71,10 +74,11 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
           error={current.error}
           onRetry={current.refetch}
         />
-        <CorrectionPart preset={preset} session={session} />
+        {mayCorrect(preset, controller) ? <CorrectionPart preset={preset} session={session} /> : null}
         <LateLogs visitId={visit.id} preset={preset} dutyPct={dutyForLog(advice, pulls)} openFile={file} />
         <section className={`sheet ${styles.stripSheet}`} aria-label="Peak strip">
           <ProofLines preset={preset} />
+          <NotInProof pulls={pulls} />
           <PeakStrip form="medium" figures={stripOf({ preset, car, pulls, advice })} />
         </section>
         <section className={`sheet ${styles.listSheet}`} aria-labelledby="pulls">
@@ -106,6 +110,12 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
     </div>
   );
 }
+
+// Their scripts come only where the controller has such a setting, and once the duty is kept: not before is there an answer.
+const mayHold = ({ dutyPct }: Preset, controller: Controller | null) =>
+  dutyPct !== null && (controller?.holdPct ?? null) !== null;
+const mayCorrect = ({ dutyPct }: Preset, controller: Controller | null) =>
+  dutyPct !== null && controller?.loop === 'closed' && controller.correction !== null;
 
 const numberAfter = (pulls: readonly Pull[]) => (pulls.at(-1)?.number ?? 0) + 1;
 
