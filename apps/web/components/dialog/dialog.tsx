@@ -25,12 +25,12 @@ export function Dialog({ title, onClose, wide = false, children }: DialogProps) 
         onClose();
       }}
     >
-      <header className={styles.head}>
+      <div className={styles.head}>
         <h2 id={titleId}>{title}</h2>
         <button type="button" aria-label="Close" onClick={onClose}>
           ×
         </button>
-      </header>
+      </div>
       <div className={styles.body}>{children}</div>
     </dialog>
   );
