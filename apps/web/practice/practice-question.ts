@@ -31,7 +31,9 @@ export type PracticeQuestion = {
   } & PracticeAsks[What]['question'];
 }[keyof PracticeAsks];
 
+export type PracticeAnswer = PracticeAsks[keyof PracticeAsks]['answer'];
+
 export type PracticeReply =
-  | { readonly id: number; readonly answer: PracticeAsks[keyof PracticeAsks]['answer'] }
+  | { readonly id: number; readonly answer: PracticeAnswer }
   | { readonly id: number; readonly share: number }
   | { readonly id: number; readonly fault: string };

@@ -10,7 +10,7 @@ self.onmessage = ({ data }: MessageEvent<AdviceQuestion>) => {
 
 function answer({ id, basis, pulls }: AdviceQuestion): AdviceAnswer {
   try {
-    return { id, next: nextPullOf(basis, pulls) };
+    return { id, answer: nextPullOf(basis, pulls) };
   } catch (error) {
     return { id, fault: error instanceof Error ? error.message : String(error) };
   }

@@ -6,7 +6,7 @@ import {
   type PracticeCar,
   type PracticeOrder,
 } from '@pullbook/practice-car';
-import type { PracticeAsks, PracticeQuestion, PracticeReply } from '../practice-question';
+import type { PracticeAnswer, PracticeAsks, PracticeQuestion, PracticeReply } from '../practice-question';
 import { practiceRules } from '../practice-rules';
 
 declare const self: DedicatedWorkerGlobalScope;
@@ -32,10 +32,7 @@ function carOf(order: PracticeOrder): PracticeCar {
   return kept.car;
 }
 
-function answer(
-  question: PracticeQuestion,
-  onProgress: (share: number) => void,
-): PracticeAsks[keyof PracticeAsks]['answer'] {
+function answer(question: PracticeQuestion, onProgress: (share: number) => void): PracticeAnswer {
   const car = carOf(question.order);
   if (question.what === 'sheet') return car.sheet;
   if (question.what === 'pull') return car.pullAfter(question.duties);
