@@ -1,6 +1,7 @@
 import type { DutyAdvice, StripFigures } from '@pullbook/contracts';
 import type { ChartFigures } from '@pullbook/pictures';
 import type { PracticeSheet, PracticeTruth } from '@pullbook/practice-car';
+import { nextRange } from '../../../../components/pictures/next-range';
 import type { TakenPull } from '../../../../practice/practice-question';
 import { isUsable } from './practice';
 
@@ -18,7 +19,7 @@ export function stripFigures(
       peakKpa: pull.recordedPeakKpa,
       isVoid: !isUsable(pull),
     })),
-    next: rangeOf(advice),
+    next: nextRange(advice),
   };
 }
 
@@ -28,7 +29,7 @@ export function chartFigures(
   pulls: readonly TakenPull[],
   advice: DutyAdvice | null,
 ): ChartFigures {
-  const range = rangeOf(advice);
+  const range = nextRange(advice);
   const duty = advice?.duty ?? null;
   return {
     dutyRange: { min: controller.dutyMin, max: controller.dutyMax },
@@ -61,10 +62,4 @@ export function truthFigures(
     })),
     curveIs: 'true',
   };
-}
-
-function rangeOf(advice: DutyAdvice | null): { lowKpa: number; highKpa: number } | null {
-  const isGoing = advice?.action === 'pull' || advice?.action === 'repeat';
-  if (!isGoing || advice.prediction === null) return null;
-  return { lowKpa: advice.prediction.lowKpa, highKpa: advice.prediction.highKpa };
 }

@@ -2,6 +2,7 @@
 
 import type { Car, Controller, DutyAdvice, Preset, Pull } from '@pullbook/contracts';
 import type { ChartFigures } from '@pullbook/pictures';
+import { nextRange } from '../../../../components/pictures/next-range';
 import { ResponseChart } from '../../../../components/pictures/response-chart';
 import { dutyRangeOf } from './held-values';
 import styles from './visit.module.css';
@@ -27,6 +28,8 @@ export function ResponsePart({ preset, car, controller, pulls, advice }: Respons
 }
 
 function chartOf({ preset, car, controller, pulls, advice }: ResponsePartProps): ChartFigures {
+  const range = nextRange(advice);
+  const duty = advice?.duty ?? null;
   return {
     dutyRange: dutyRangeOf(controller),
     baseKpa: car.mechanics.actuatorSpringKpa,
@@ -40,12 +43,6 @@ function chartOf({ preset, car, controller, pulls, advice }: ResponsePartProps):
       isVoid: pull.voidedAt !== null || !pull.usable,
     })),
     curve: advice?.curve ?? [],
-    next: nextOf(advice),
+    next: range === null || duty === null ? null : { dutyPct: duty, ...range },
   };
-}
-
-function nextOf(advice: DutyAdvice | null): ChartFigures['next'] {
-  if (advice === null || advice.duty === null || advice.prediction === null) return null;
-  if (advice.action !== 'pull' && advice.action !== 'repeat') return null;
-  return { dutyPct: advice.duty, lowKpa: advice.prediction.lowKpa, highKpa: advice.prediction.highKpa };
 }

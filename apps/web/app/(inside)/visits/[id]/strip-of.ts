@@ -1,4 +1,5 @@
 import type { Car, DutyAdvice, Preset, Pull, StripFigures } from '@pullbook/contracts';
+import { nextRange } from '../../../../components/pictures/next-range';
 
 interface StripSources {
   readonly preset: Preset;
@@ -9,8 +10,6 @@ interface StripSources {
 
 /** What the peak strip of a preset on test shows. */
 export function stripOf({ preset, car, pulls, advice }: StripSources): StripFigures {
-  const isGoing = advice?.action === 'pull' || advice?.action === 'repeat';
-  const prediction = isGoing ? advice.prediction : null;
   return {
     baseKpa: car.mechanics.actuatorSpringKpa,
     targetKpa: preset.targetKpa,
@@ -21,6 +20,6 @@ export function stripOf({ preset, car, pulls, advice }: StripSources): StripFigu
       peakKpa: pull.peakKpa,
       isVoid: pull.voidedAt !== null || !pull.usable,
     })),
-    next: prediction === null ? null : { lowKpa: prediction.lowKpa, highKpa: prediction.highKpa },
+    next: nextRange(advice),
   };
 }
