@@ -49,13 +49,12 @@ export function TourCard({ me, step: at }: TourCardProps) {
 
 const lookAgainMs = 500;
 
-/** Goes on when the step's place is reached, its mark stands on the page, or, for a record, one pull more is known. */
+/** Goes on when the step's place is reached, its mark stands on the page, or one pull more is on record. */
 function useSeenDone(step: TourStep | undefined, goOn: () => void): void {
   const pathname = usePathname();
   const client = useQueryClient();
   useEffect(() => {
     if (step === undefined) return undefined;
-    const isRecord = step.name === 'Record' && step.mark === undefined;
     const pulls = () =>
       client
         .getQueriesData<readonly unknown[]>({ queryKey: ['pulls'] })
@@ -64,7 +63,7 @@ function useSeenDone(step: TourStep | undefined, goOn: () => void): void {
     const isDone = () =>
       step.path?.test(pathname) === true ||
       (step.mark !== undefined && document.querySelector(step.mark) !== null) ||
-      (isRecord && pulls() > before);
+      (step.isRecording === true && pulls() > before);
     const timer = setInterval(() => {
       if (!isDone()) return;
       clearInterval(timer);

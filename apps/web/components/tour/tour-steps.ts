@@ -10,6 +10,8 @@ export interface TourStep {
   readonly path?: RegExp;
   /** Done once this stands on the page. */
   readonly mark?: string;
+  /** Done once one pull more is on record. */
+  readonly isRecording?: true;
 }
 
 const visit = /^\/visits\/[^/]+$/;
@@ -48,6 +50,7 @@ const onDemoCars: readonly TourStep[] = [
   {
     name: 'Record',
     text: 'Type a peak inside the expected range and press Record pull. On these demo cars nothing can break.',
+    isRecording: true,
   },
   {
     name: 'Proof',
