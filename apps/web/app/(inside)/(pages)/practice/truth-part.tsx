@@ -29,8 +29,10 @@ export function TruthPart({ sheet, practice, onAgain, onOther }: TruthPartProps)
   const [share, setShare] = useState(0);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
+  // The car and its duties make each pull, its trace included.
+  const driven = pulls.map(({ duty, isSetAside }) => [duty, isSetAside]);
   const told = useQuery({
-    queryKey: ['practice', 'end', sheet.level, sheet.number, pulls, ending],
+    queryKey: ['practice', 'end', sheet.level, sheet.number, driven, ending],
     queryFn: () => askPractice('end', sheet, { pulls, ending }, setShare),
     staleTime: Infinity,
     retry: false,
