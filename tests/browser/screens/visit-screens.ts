@@ -37,9 +37,10 @@ const hunts: NextCorrection = {
     dampingRatio: 0.1,
   },
   restsOnPulls: [1, 2],
+  keptStrength: null,
   lastStrength: 12,
   range: closedLoop.correction,
-} as unknown as NextCorrection;
+};
 
 /** The visit in the states that a tuner meets on the way, from the first word to the kept duty. */
 export const visitScreens: readonly Screen[] = [
