@@ -1,3 +1,4 @@
+import { SHOWS_FROM } from '../faults/shows-from.js';
 import type { Ambient, PhysicalCar } from '../physical/physical-car.js';
 import type { PullOptions } from '../physical/pull-plan.js';
 import { runPull, type PullResult } from '../physical/run-pull.js';
@@ -5,7 +6,7 @@ import { varyPull } from '../physical/vary-pull.js';
 import { drawNormal } from '../random/draw-normal.js';
 import { seededRandom } from '../random/seeded-random.js';
 import type { PracticeFault } from './draw-practice-fault.js';
-import { SHOWS_FROM, type PracticeCar, type PracticePull, type PracticeTrace } from './practice-car.js';
+import type { PracticeCar, PracticePull, PracticeTrace } from './practice-car.js';
 
 /** The day on which a car is practised with. */
 export interface PhysicalRun {

@@ -6,6 +6,7 @@ import { drawBetween } from '../random/draw-between.js';
 import { seededRandom, type Random } from '../random/seeded-random.js';
 import { drawPracticeFault, type PracticeFault } from './draw-practice-fault.js';
 import { drivePhysical, type PhysicalRun } from './drive-physical.js';
+import { overBoostCutOf } from './over-boost-cut.js';
 import type { PracticeCar, PracticeLevel, PracticeOrder } from './practice-car.js';
 
 const CONTROLLER: DutyController = { dutyMin: 0, dutyMax: 100, dutyStep: 1 };
@@ -37,7 +38,6 @@ export function physicalPracticeCar(order: PracticeOrder, seed: number): Practic
   const fitting = drawFitting(random, run, isShort);
   const failing: PracticeFault | null = fails ? drawPracticeFault(random, fitting.goodDuty) : null;
   const goal = goalOf(random, fitting.targetKpa);
-  const overBoostCutKpa = Math.round(goal.ceilingKpa * 1.08);
   const litres = (fitting.car.engine.displacementM3 * 1000).toFixed(1);
   return {
     sheet: {
@@ -47,7 +47,7 @@ export function physicalPracticeCar(order: PracticeOrder, seed: number): Practic
       controller: CONTROLLER,
       goal,
       baseKpa: random() < 0.7 ? Math.round(fitting.floorKpa) : null,
-      overBoostCutKpa,
+      overBoostCutKpa: overBoostCutOf(goal),
     },
     ...drivePhysical(fitting.car, { ...run, failing }),
     fault: failing && { name: failing.fault.kind, fromPull: failing.fromIndex + 1 },

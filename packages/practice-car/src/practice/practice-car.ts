@@ -59,6 +59,3 @@ export interface PracticeCar {
   readonly soundMeanKpa: (duty: number, pullsMade: number) => number;
   readonly fault: { readonly name: PracticeFaultName; readonly fromPull: number } | null;
 }
-
-/** A fault that moves the mean by less than this share does not show. */
-export const SHOWS_FROM = 0.03;

@@ -4,7 +4,9 @@ import { drawShapeCar } from '../shapes/draw-shape-car.js';
 import { driveShapeCar } from '../shapes/drive-shape-car.js';
 import type { ShapeCar } from '../shapes/shape-car.js';
 import { DEVELOPMENT_SHAPES } from '../shapes/shape-catalogue.js';
+import { soakAfter } from '../shapes/soak-after.js';
 import { hasGoodDuty } from './good-duty.js';
+import { overBoostCutOf } from './over-boost-cut.js';
 import { tidyGoal } from './tidy-goal.js';
 import type { PracticeCar, PracticeOrder, PracticePull } from './practice-car.js';
 
@@ -17,8 +19,6 @@ export function shapePracticeCar(order: PracticeOrder, seed: number): PracticeCa
   const shapeCar = drawFitting(seed);
   const { controller, baseKpa, truth } = shapeCar;
   const goal = tidyGoal(shapeCar.goal);
-  const soakAfter = (pullsMade: number): number =>
-    1 + truth.soakShiftRatio * (1 - Math.exp(-Math.max(pullsMade - 1, 0) / truth.soakPulls));
   return {
     sheet: {
       ...order,
@@ -27,10 +27,10 @@ export function shapePracticeCar(order: PracticeOrder, seed: number): PracticeCa
       controller,
       goal,
       baseKpa: baseKpa === null ? null : Math.round(baseKpa),
-      overBoostCutKpa: Math.round(goal.ceilingKpa * 1.08),
+      overBoostCutKpa: overBoostCutOf(goal),
     },
     pullAfter: (duties) => pullShape(shapeCar, duties),
-    soundMeanKpa: (duty, pullsMade) => truth.meanKpa(duty) * soakAfter(pullsMade),
+    soundMeanKpa: (duty, pullsMade) => truth.meanKpa(duty) * soakAfter(truth, pullsMade - 1),
     fault: null,
   };
 }

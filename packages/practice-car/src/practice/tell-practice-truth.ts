@@ -1,5 +1,6 @@
+import { SHOWS_FROM } from '../faults/shows-from.js';
 import { lowestGoodDuty } from './good-duty.js';
-import { SHOWS_FROM, type PracticeCar, type PracticeFaultName, type PracticePull } from './practice-car.js';
+import type { PracticeCar, PracticeFaultName, PracticePull } from './practice-car.js';
 
 /** All that a practice car hid. Pressures in kPa gauge, duties in %. */
 export interface PracticeTruth {

@@ -1,14 +1,14 @@
 import { OutOfRangeError } from '@pullbook/tuning-math';
+import { SHOWS_FROM } from '../faults/shows-from.js';
 import { drawBetween } from '../random/draw-between.js';
 import { drawNormal } from '../random/draw-normal.js';
 import { seededRandom } from '../random/seeded-random.js';
 import type { ShapeCar, ShapePull } from './shape-car.js';
+import { soakAfter } from './soak-after.js';
 
 /** A false pull reads low by this share of its mean: a lifted throttle, a slipping wheel, a short run. */
 const FALSE_LOSS_LEAST = 0.05;
 const FALSE_LOSS_MOST = 0.18;
-/** A fault that moves the mean by less than this does not show. */
-const SHOWS_FROM = 0.03;
 
 /** A tuning session with one shape car: each pull heats it, and a fault may come. */
 export interface ShapeDrive {
@@ -25,8 +25,6 @@ export interface ShapeDrive {
 export function driveShapeCar(car: ShapeCar): ShapeDrive {
   const { truth, controller } = car;
   let made = 0;
-  const soakAt = (pull: number): number =>
-    1 + truth.soakShiftRatio * (1 - Math.exp(-Math.max(pull, 0) / truth.soakPulls));
   return {
     pull: (duty) => {
       if (!(duty >= controller.dutyMin && duty <= controller.dutyMax)) {
@@ -36,11 +34,11 @@ export function driveShapeCar(car: ShapeCar): ShapeDrive {
           allowed: `from ${controller.dutyMin} to ${controller.dutyMax}`,
         });
       }
-      const pulled = pullOnce(car, { duty, index: made, soak: soakAt(made) });
+      const pulled = pullOnce(car, { duty, index: made, soak: soakAfter(truth, made) });
       made += 1;
       return pulled;
     },
-    meanNowKpa: (duty) => truth.meanKpa(duty) * soakAt(made - 1),
+    meanNowKpa: (duty) => truth.meanKpa(duty) * soakAfter(truth, made - 1),
   };
 }
 
