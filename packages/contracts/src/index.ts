@@ -8,6 +8,7 @@ export * from './engine/air-and-fuel.js';
 export * from './engine/compressor-map.js';
 export * from './engine/engine-sheet.js';
 export * from './cars/cars.js';
+export * from './cars/vin-check-digit.js';
 export * from './controllers/controllers.js';
 export * from './presets/presets.js';
 export * from './visits/stages.js';

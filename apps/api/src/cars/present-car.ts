@@ -1,6 +1,5 @@
-import { CarLimits, Mechanics, type Car } from '@pullbook/contracts';
+import { CarLimits, Mechanics, vinCheckDigit, type Car } from '@pullbook/contracts';
 import type * as rows from '@pullbook/database';
-import { vinCheckDigit } from './vin-check-digit.js';
 
 /** What must be read with a car. */
 export const carParts = {

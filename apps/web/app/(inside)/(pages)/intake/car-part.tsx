@@ -4,7 +4,7 @@ import { Button } from '../../../../components/button/button';
 import { TextField } from '../../../../components/field/text-field';
 import type { Draft } from '../../../../components/form/use-draft';
 import { Mind, Plate } from '../../../../components/marks/marks';
-import { sayVin } from '../../../../components/vin/vin-check-digit';
+import { sayVin } from '../../../../components/vin/say-vin';
 import { useCars } from '../../../../queries/cars/use-cars';
 import type { Found } from './found';
 import type { Chosen, IntakeValues } from './intake-draft';

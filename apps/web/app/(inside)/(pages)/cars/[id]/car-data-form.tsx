@@ -9,7 +9,7 @@ import { useDraft } from '../../../../../components/form/use-draft';
 import { ProblemNote } from '../../../../../components/marks/problem-note';
 import { useNotices } from '../../../../../components/notices/notices';
 import { useUnits } from '../../../../../components/units/use-units';
-import { sayVin } from '../../../../../components/vin/vin-check-digit';
+import { sayVin } from '../../../../../components/vin/say-vin';
 import { useChangeCar } from '../../../../../queries/cars/use-change-car';
 
 /** What the desk keeps up to date: plate, model, year, VIN, note. */
