@@ -1,6 +1,7 @@
 'use client';
 
 import { useId, type ReactNode } from 'react';
+import { FieldError } from './field-error';
 import styles from './field.module.css';
 
 export interface FieldFacts {
@@ -37,12 +38,7 @@ export function Field({ label, hint, error, wide = false, children }: FieldProps
           {hint}
         </p>
       )}
-      {error === undefined ? null : (
-        <p id={`${id}-error`} className={styles.error}>
-          <span aria-hidden="true">▲ </span>
-          {error}
-        </p>
-      )}
+      <FieldError id={`${id}-error`} error={error} />
     </div>
   );
 }

@@ -3,6 +3,7 @@
 import type { ItemEvidence } from '@pullbook/contracts';
 import { Button } from '../../../../components/button/button';
 import { evidenceNames } from '../../../../components/sign-off/evidence-names';
+import { FieldError } from '../../../../components/field/field-error';
 import field from '../../../../components/field/field.module.css';
 import type { DraftItem } from './checklist-draft';
 import styles from './checklist.module.css';
@@ -36,12 +37,7 @@ export function ChecklistLine({ item, place, fault, onChange, onMove, onRemove }
           aria-describedby={fault === undefined ? undefined : faultId}
           onChange={(event) => onChange({ text: event.target.value })}
         />
-        {fault === undefined ? null : (
-          <p id={faultId} className={field.error}>
-            <span aria-hidden="true">▲ </span>
-            {fault}
-          </p>
-        )}
+        <FieldError id={faultId} error={fault} />
       </div>
       {builtIn === null ? (
         <div className={field.field}>

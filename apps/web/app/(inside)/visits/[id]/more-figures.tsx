@@ -3,6 +3,7 @@
 import type { Controller, Preset } from '@pullbook/contracts';
 import { useId, type ReactNode } from 'react';
 import { CheckField } from '../../../../components/field/check-field';
+import { FieldError } from '../../../../components/field/field-error';
 import type { Draft } from '../../../../components/form/use-draft';
 import { useUnits } from '../../../../components/units/use-units';
 import type { More, PadField } from '../../../../components/pull/more-values';
@@ -117,12 +118,7 @@ function Figure({ label, value, error, onChange, onFocus }: FigureProps) {
         onChange={(event) => onChange(event.target.value)}
         onFocus={onFocus}
       />
-      {error === undefined ? null : (
-        <p id={`${id}-error`} className={styles.readoutError}>
-          <span aria-hidden="true">▲ </span>
-          {error}
-        </p>
-      )}
+      <FieldError id={`${id}-error`} error={error} />
     </div>
   );
 }

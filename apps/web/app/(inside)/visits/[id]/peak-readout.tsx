@@ -1,6 +1,7 @@
 'use client';
 
 import { useId } from 'react';
+import { FieldError } from '../../../../components/field/field-error';
 import styles from './visit.module.css';
 
 interface PeakReadoutProps {
@@ -26,12 +27,7 @@ export function PeakReadout({ unit, value, error, onChange }: PeakReadoutProps) 
         aria-describedby={error === undefined ? undefined : `${id}-error`}
         onChange={(event) => onChange(event.target.value)}
       />
-      {error === undefined ? null : (
-        <p id={`${id}-error`} className={styles.readoutError}>
-          <span aria-hidden="true">▲ </span>
-          {error}
-        </p>
-      )}
+      <FieldError id={`${id}-error`} error={error} />
     </div>
   );
 }

@@ -1,6 +1,7 @@
 'use client';
 
 import { useId, useRef, type FocusEvent } from 'react';
+import { FieldError } from '../../../../components/field/field-error';
 import styles from './visit.module.css';
 
 interface StepperProps {
@@ -45,12 +46,7 @@ export function Stepper({ label, value, follows, step, min, max, error, onChange
           +
         </button>
       </div>
-      {error === undefined ? null : (
-        <p id={`${id}-error`} className={styles.readoutError}>
-          <span aria-hidden="true">▲ </span>
-          {error}
-        </p>
-      )}
+      <FieldError id={`${id}-error`} error={error} />
     </div>
   );
 }
