@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import path from 'node:path';
-import { describe, expect, inject, test } from 'vitest';
+import { afterAll, describe, expect, inject, test } from 'vitest';
 import { Devices } from './screens/devices.js';
 import { faultsOf } from './screens/looks.js';
 import { screens } from './screens/screens.js';
@@ -8,6 +8,7 @@ import { sharedBrowser } from './shared-browser.js';
 
 const browser = sharedBrowser();
 let devices: Devices | undefined;
+afterAll(() => devices?.close());
 const asked = process.env['SCREENS'];
 const chosen = screens.filter(({ name }) => asked === undefined || asked.split(',').includes(name));
 

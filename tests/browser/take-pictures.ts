@@ -45,9 +45,9 @@ async function take(devices: Devices, { size, scheme }: Look, screen: Screen): P
 
 const product = await startProduct('demo');
 const browser = await launchChromium();
+const devices = new Devices(browser, product.origin);
 try {
   fs.mkdirSync(folder, { recursive: true });
-  const devices = new Devices(browser, product.origin);
   const named = process.argv.slice(2);
   const wanted = (screen: Screen) => (named.length === 0 ? screen.isPictured : named.includes(screen.name));
   for (const screen of screens.filter(wanted)) {
@@ -56,6 +56,7 @@ try {
     }
   }
 } finally {
+  await devices.close();
   await browser.close();
   await product.stop();
 }

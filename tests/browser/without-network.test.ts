@@ -187,7 +187,7 @@ describe('without network', () => {
     await recordPull(page, 15, 65);
     await limitTurbo(context.request, visit, 135);
     await context.setOffline(false);
-    await page.getByRole('button', { name: /Not yet sent: 2, some not taken in/ }).click();
+    await page.getByRole('button', { name: /Not yet sent: 2 some not taken in/ }).click();
     const dialog = page.getByRole('dialog');
     await dialog.getByText('Not taken in', { exact: true }).waitFor();
     await dialog.getByText(/Limits or ceilings were changed meanwhile/).waitFor();

@@ -7,7 +7,9 @@ export function problemFrom(status: number, text: string): ProblemError {
   const told = parseJson(text);
   if (isProblem(told)) return new ProblemError(told);
   const title =
-    status >= 500 ? 'The server had a fault. Nothing was saved; try again.' : 'The server refused this.';
+    status >= 500
+      ? 'The server had a fault. Try again; if it stays, tell the owner.'
+      : 'The server refused this.';
   return new ProblemError({ type: 'about:blank', title, status, code: 'internal', requestId: '' });
 }
 

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Page } from 'playwright-core';
 import { sharedBrowser } from '../shared-browser.js';
 import { violationsOf } from '../violations-of.js';
+import { coveredFocusOf } from './covered-focus-of.js';
 import { cutTextsOf } from './cut-texts-of.js';
 import { hiddenControlsOf } from './hidden-controls-of.js';
 import { sidewaysOf } from './sideways-of.js';
@@ -59,6 +60,18 @@ describe('a planted fault is found:', () => {
     expect(await hiddenControlsOf(page)).toHaveLength(1);
   });
 
+  const linesOfButtons = Array.from({ length: 40 }, (_, index) => `<p><button>Go ${index}</button></p>`);
+
+  test.each([
+    ['above', '<div style="position:sticky;top:0;height:120px;background:#fff">Bar</div>'],
+    ['below', '<div style="position:fixed;inset:auto 0 0;height:120px;background:#fff">Bar</div>'],
+  ])('a focus under a bar that stands still %s', async (_where, bar) => {
+    await shown(`${bar}${linesOfButtons.join('')}<div style="height:200px"></div>`);
+    expect((await coveredFocusOf(page)).length).toBeGreaterThan(0);
+    await page.addStyleTag({ content: 'html { scroll-padding: 130px 0 }' });
+    expect(await coveredFocusOf(page)).toEqual([]);
+  });
+
   test('a target too small for a finger, and one too small for a glove', async () => {
     await shown(
       '<button style="width:20px;height:30px">a</button><button style="width:44px;height:48px">b</button>' +
@@ -85,5 +98,6 @@ test('what can be read and reached is not called a fault', async () => {
   expect(await sidewaysOf(page)).toEqual([]);
   expect(await cutTextsOf(page)).toEqual([]);
   expect(await hiddenControlsOf(page)).toEqual([]);
+  expect(await coveredFocusOf(page)).toEqual([]);
   expect(await smallTargetsOf(page, 24)).toEqual([]);
 });

@@ -1,12 +1,15 @@
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import { newBookOwner, startNewBook } from '../new-book.js';
+import type { Product } from '../product.js';
 import { signIn } from '../sign-in.js';
 import { people, type Person, type Screen } from './screen.js';
 
 type Kept = Awaited<ReturnType<BrowserContext['storageState']>>;
 
-/** Opens screens on devices of their own, each person signed in once. */
+/** Opens screens on devices of their own, each person signed in once. Close them. */
 export class Devices {
-  private readonly kept = new Map<Person, Promise<Kept>>();
+  private readonly kept = new Map<string, Promise<Kept>>();
+  private newBook: Promise<Product> | undefined;
 
   constructor(
     private readonly browser: Browser,
@@ -18,9 +21,9 @@ export class Devices {
     screen: Screen,
     options: BrowserContextOptions = {},
   ): Promise<{ context: BrowserContext; page: Page }> {
-    const state = await this.stateOf(screen.who);
+    const state = await this.stateOf(screen);
     const context = await this.browser.newContext({
-      baseURL: this.origin,
+      baseURL: await this.originOf(screen),
       viewport: { width: 1180, height: 820 },
       ...(state === null ? {} : { storageState: state }),
       ...options,
@@ -30,15 +33,31 @@ export class Devices {
     return { context, page };
   }
 
-  private async stateOf(who: Person): Promise<Kept | null> {
-    if (who === 'nobody') return null;
-    const known = this.kept.get(who) ?? this.signedIn(people[who]);
-    this.kept.set(who, known);
+  /** Ends the book that was opened for them. */
+  async close(): Promise<void> {
+    await (await this.newBook)?.stop();
+  }
+
+  private async originOf({ book }: Screen): Promise<string> {
+    if (book === undefined) return this.origin;
+    this.newBook ??= startNewBook();
+    return (await this.newBook).origin;
+  }
+
+  private async stateOf(screen: Screen): Promise<Kept | null> {
+    if (screen.who === 'nobody') return null;
+    const key = `${screen.book ?? 'demo'} ${screen.who}`;
+    const known = this.kept.get(key) ?? this.signedIn(screen, screen.who);
+    this.kept.set(key, known);
     return known;
   }
 
-  private async signedIn(email: string): Promise<Kept> {
-    const { context } = await signIn(this.browser, this.origin, email);
+  private async signedIn(screen: Screen, who: Exclude<Person, 'nobody'>): Promise<Kept> {
+    const origin = await this.originOf(screen);
+    const { context } =
+      screen.book === 'new'
+        ? await signIn(this.browser, origin, newBookOwner.email, { password: newBookOwner.password })
+        : await signIn(this.browser, origin, people[who]);
     const state = await context.storageState();
     await context.close();
     return state;

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { violationsOf } from '../violations-of.js';
+import { coveredFocusOf } from './covered-focus-of.js';
 import { cutTextsOf } from './cut-texts-of.js';
 import { hiddenControlsOf } from './hidden-controls-of.js';
 import type { Screen } from './screen.js';
@@ -50,6 +51,7 @@ export async function faultsOf(page: Page, screen: Screen): Promise<string[]> {
       ...(await cutTextsOf(page)),
       ...(look === largeText ? [] : await smallTargetsOf(page, least)),
       ...(await hiddenControlsOf(page, screen.within)),
+      ...(look === phone || look === zoomed ? await coveredFocusOf(page, screen.within) : []),
     ];
     faults.push(...found.map((one) => `${look.name}: ${one}`));
   }

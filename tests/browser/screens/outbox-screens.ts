@@ -1,4 +1,5 @@
 import type { BrowserContext, Page } from 'playwright-core';
+import { changeRecord } from '../change-record.js';
 import { limitTurbo } from '../limit-turbo.js';
 import { visitOnTest, type VisitOnTest } from '../visit-on-test.js';
 import type { Screen } from './screen.js';
@@ -34,6 +35,15 @@ const openOutbox = (page: Page) =>
 export const outboxScreens: readonly Screen[] = [
   {
     ...visit,
+    name: 'visit-unsent',
+    open: async (page, context) => {
+      await writeDownTwo(page, context, 'SCR 201');
+      // The line of the proof part: what it does not count yet.
+      await page.getByText('2 pulls not sent from this device').waitFor();
+    },
+  },
+  {
+    ...visit,
     name: 'outbox-waiting',
     open: async (page, context) => {
       await writeDownTwo(page, context, 'SCR 202');
@@ -51,6 +61,22 @@ export const outboxScreens: readonly Screen[] = [
       await page.getByRole('button', { name: /some not taken in/ }).waitFor();
       await openOutbox(page);
       await page.getByRole('button', { name: 'Drop it …' }).click();
+    },
+  },
+  {
+    ...visit,
+    name: 'outbox-goal-changed',
+    open: async (page, context) => {
+      const own = await writeDownTwo(page, context, 'SCR 204');
+      await changeRecord(page.request, `/presets/${own.presetId}`, {
+        targetKpa: 110,
+        ceilingKpa: 122,
+        reason: 'The customer wants it gentler',
+      });
+      await context.setOffline(false);
+      await page.getByRole('button', { name: /some not taken in/ }).waitFor();
+      await openOutbox(page);
+      await page.getByRole('button', { name: /for the goal of now/ }).waitFor();
     },
   },
 ];

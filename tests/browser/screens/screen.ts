@@ -6,6 +6,8 @@ export interface Screen {
   /** The page of the dashboard that it is a state of, as its address is written: `/visits/[id]`; null for the server's own. */
   readonly route: string | null;
   readonly who: Person;
+  /** In which book: the demo's, unless a book that has just been opened is wanted. */
+  readonly book?: 'new';
   /** Brings the screen about; ends when what it is about stands there. */
   readonly open: (page: Page, context: BrowserContext) => Promise<unknown>;
   /** Whether `npm run docs:pictures` takes it. */

@@ -1,7 +1,14 @@
+import { deskScreens } from './desk-screens.js';
+import { gateHoldScreens } from './gate-hold-screens.js';
+import { logScreens } from './log-screens.js';
+import { newBookScreens } from './new-book-screens.js';
 import { outboxScreens } from './outbox-screens.js';
 import { pageScreens } from './page-screens.js';
 import { practiceScreens } from './practice-screens.js';
 import type { Screen } from './screen.js';
+import { sheetScreens } from './sheet-screens.js';
+import { tourScreens } from './tour-screens.js';
+import { visitStartScreens } from './visit-start-screens.js';
 import { visitScreens } from './visit-screens.js';
 
 /**
@@ -10,7 +17,14 @@ import { visitScreens } from './visit-screens.js';
  */
 export const screens: readonly Screen[] = [
   ...pageScreens,
+  ...deskScreens,
+  ...sheetScreens,
   ...practiceScreens,
+  ...visitStartScreens,
   ...visitScreens,
+  ...gateHoldScreens,
+  ...logScreens,
   ...outboxScreens,
+  ...newBookScreens,
+  ...tourScreens,
 ];

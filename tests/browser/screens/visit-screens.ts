@@ -2,7 +2,7 @@ import type { NextCorrection } from '@pullbook/contracts';
 import type { Page } from 'playwright-core';
 import { findCard } from '../find-card.js';
 import { visitOnTest, type VisitOnTest } from '../visit-on-test.js';
-import { changeRecord } from './change-record.js';
+import { changeRecord } from '../change-record.js';
 import { driveUntilAccepted, pullOnRecord } from './drive.js';
 import type { Screen } from './screen.js';
 
@@ -95,7 +95,7 @@ export const visitScreens: readonly Screen[] = [
     name: 'visit-correction',
     open: async (page) => {
       const own = await visitOnTest(page.request, 'SCR 108', closedLoop);
-      await changeRecord(page, `/presets/${own.presetId}`, {
+      await changeRecord(page.request, `/presets/${own.presetId}`, {
         dutyPct: 50,
         reason: 'Kept from another visit',
       });

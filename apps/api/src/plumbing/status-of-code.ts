@@ -40,7 +40,7 @@ export const statusOfCode: Record<ErrorCode, number> = {
 export const titleOfCode: Record<ErrorCode, string> = {
   'invalid-request': 'Something in the request is not as it must be',
   'not-signed-in': 'Sign in first',
-  'wrong-email-or-password': 'Mail address or password is wrong',
+  'wrong-email-or-password': 'Email or password is wrong',
   'not-allowed': 'Not allowed',
   'not-found': 'Not found',
   gone: 'No longer there',

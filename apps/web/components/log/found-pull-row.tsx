@@ -38,7 +38,9 @@ export function FoundPullRow({ index, pull, trace, isTaken, isChosen, onChoose }
         <p>{figuresOf(pull, units)}</p>
         <p className={pull.usable ? 'soft' : styles.notUsable}>
           {isTaken ? 'taken in already' : pull.usable ? 'usable' : '▲ not usable'}
-          {pull.reasons.length === 0 ? '' : `: ${pull.reasons.map((reason) => reason.text).join('; ')}`}
+          {pull.reasons.length === 0
+            ? ''
+            : `: ${pull.reasons.map((reason) => units.say(reason.text)).join('; ')}`}
         </p>
       </div>
     </li>

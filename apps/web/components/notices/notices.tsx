@@ -1,6 +1,16 @@
 'use client';
 
-import { createContext, useCallback, useContext, useMemo, useRef, useState, type ReactNode } from 'react';
+import {
+  createContext,
+  useCallback,
+  useContext,
+  useEffect,
+  useMemo,
+  useRef,
+  useState,
+  type ReactNode,
+} from 'react';
+import { stepAside } from './step-aside';
 import styles from './notices.module.css';
 
 interface Notice {
@@ -19,7 +29,7 @@ interface Notices {
 const NoticesContext = createContext<Notices | null>(null);
 const doneStaysMs = 6_000;
 
-/** Short messages at the edge of the screen, read out by screen readers, never over the keypad. */
+/** Short messages at the edge of the screen, read out by screen readers, never over what is being pressed. */
 export function NoticesProvider({ children }: Readonly<{ children: ReactNode }>) {
   const [notices, setNotices] = useState<readonly Notice[]>([]);
   const lastId = useRef(0);
@@ -39,12 +49,20 @@ export function NoticesProvider({ children }: Readonly<{ children: ReactNode }>)
     () => ({ done: (text) => add('done', text), mind: (text) => add('mind', text) }),
     [add],
   );
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (notices.length === 0) return undefined;
+    const look = () => place.current !== null && stepAside(place.current);
+    look();
+    document.addEventListener('focusin', look);
+    return () => document.removeEventListener('focusin', look);
+  }, [notices]);
   return (
     <NoticesContext value={value}>
       {children}
       {/* So that what stands at the end of the page can be scrolled out from under them. */}
       {notices.length === 0 ? null : <div className={styles.room} />}
-      <div className={styles.place} role="log" aria-live="polite" aria-label="Notices">
+      <div className={styles.place} ref={place} role="log" aria-live="polite" aria-label="Notices">
         {notices.map((notice) => (
           <div key={notice.id} className={`${styles.notice} ${styles[notice.kind]}`}>
             <span aria-hidden="true">{notice.kind === 'done' ? '✓' : '!'}</span>

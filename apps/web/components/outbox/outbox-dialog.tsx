@@ -11,6 +11,8 @@ import { Dialog } from '../dialog/dialog';
 import { Empty, Mind } from '../marks/marks';
 import { sayWhen } from '../time/say-when';
 import { GoalChanged } from './goal-changed';
+import { sentence } from '../form/sentence';
+import { useUnits } from '../units/use-units';
 import styles from './outbox.module.css';
 import { sayWhatToDo } from './say-what-to-do';
 
@@ -63,13 +65,15 @@ function Waits({ entry }: Readonly<{ entry: OutboxEntry }>) {
 
 function Refused({ entry }: Readonly<{ entry: OutboxEntry }>) {
   const outbox = useOutbox();
+  const units = useUnits();
   const [isSure, setSure] = useState(false);
   const isGoalChanged = entry.refusal?.code === 'goal-changed';
   const along = withDependents(outbox, entry.key).length - 1;
   return (
     <div role="alert">
       <Mind title="Not taken in">
-        <p>{entry.refusal?.text}</p>
+        {/* Where the goal was changed, both goals stand below. */}
+        {isGoalChanged ? null : <p>{units.say(sentence(entry.refusal?.text ?? ''))}</p>}
         <p>{entry.refusal === null ? null : sayWhatToDo(entry.refusal)}</p>
       </Mind>
       {isGoalChanged ? <GoalChanged entry={entry} /> : null}

@@ -28,31 +28,33 @@ export function UnsentState({ always = false }: UnsentStateProps) {
   const { shape, word, isRefused } = lookOf(unsent);
   if (unsent.length === 0 && !always && !isOpen) return null;
   const below = always ? line : null;
-  const told = `${word}${isRefused ? ', some not taken in' : ''}${inFull(below)}`;
   return (
     <>
       <button
         type="button"
         className={`${styles.state} ${isRefused ? styles.mind : ''}`}
-        aria-label={told}
         onClick={() => setOpen(true)}
       >
         <span aria-hidden="true">{shape}</span>
         <span className={styles.words}>
           {word}
+          {isRefused ? <span className="unseen">some not taken in</span> : null}
           {below === null ? null : <BrokenLine {...below} />}
         </span>
       </button>
-      {/* A button hides the roles within it: what has changed is told beside it. */}
+      {/* A button hides the roles within it: what has changed is told beside it, in full. */}
       <span role="status" className="unseen">
-        {told}
+        {inFull(word, isRefused, below)}
       </span>
       {isOpen ? <OutboxDialog onClose={() => setOpen(false)} /> : null}
     </>
   );
 }
 
-const inFull = (line: LineWords | null) => (line === null ? '' : `; ${line.what} to the server${line.asOf}`);
+function inFull(word: string, isRefused: boolean, line: LineWords | null): string {
+  const refused = isRefused ? ', some not taken in' : '';
+  return `${word}${refused}${line === null ? '' : `; ${line.what} to the server${line.asOf}`}`;
+}
 
 function BrokenLine({ what, asOf }: LineWords) {
   return (

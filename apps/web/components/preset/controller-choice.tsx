@@ -1,11 +1,10 @@
 'use client';
 
 import type { Car } from '@pullbook/contracts';
-import Link from 'next/link';
 import { useState } from 'react';
 import { useChangeCar } from '../../queries/cars/use-change-car';
 import { useControllers } from '../../queries/controllers/use-controllers';
-import { Button } from '../button/button';
+import { Button, ButtonLink } from '../button/button';
 import { ChoiceField } from '../field/choice-field';
 import { Empty, Skeleton } from '../marks/marks';
 import { ProblemNote } from '../marks/problem-note';
@@ -21,11 +20,14 @@ export function ControllerChoice({ car }: Readonly<{ car: Car }>) {
     return (
       <Empty title="No kind of controller is described yet.">
         <p>Describe the one in this car: its preset slots and the range and step of its duty.</p>
-        <Link href="/controllers">To the controllers</Link>
+        <ButtonLink href="/controllers" kind="act">
+          To the controllers
+        </ButtonLink>
       </Empty>
     );
   }
   const id = chosenId === '' ? (all[0]?.id ?? '') : chosenId;
+  const chosen = all.find((one) => one.id === id);
   return (
     <section className="sheet stack" aria-labelledby="which-controller">
       <h2 id="which-controller">Which controller is in {car.plate}?</h2>
@@ -35,9 +37,15 @@ export function ControllerChoice({ car }: Readonly<{ car: Car }>) {
         onChange={setChosenId}
         choices={all.map((one) => ({
           value: one.id,
-          label: `${one.name}: ${one.presetSlots} slots, duty ${one.dutyPct.min} to ${one.dutyPct.max} %`,
+          label: one.name,
         }))}
       />
+      {chosen === undefined ? null : (
+        <p className="soft">
+          {chosen.presetSlots} preset slots, {chosen.loop} loop, duty {chosen.dutyPct.min} to{' '}
+          {chosen.dutyPct.max} % in steps of {chosen.dutyPct.step}.
+        </p>
+      )}
       <ProblemNote error={change.error} />
       <div className="row">
         <Button
@@ -48,7 +56,9 @@ export function ControllerChoice({ car }: Readonly<{ car: Car }>) {
         >
           Use this controller
         </Button>
-        <Link href="/controllers">Describe another kind</Link>
+        <ButtonLink href="/controllers" kind="quiet">
+          Describe another kind
+        </ButtonLink>
       </div>
     </section>
   );

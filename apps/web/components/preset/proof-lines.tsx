@@ -7,12 +7,13 @@ import { presetStateNames, presetStateShapes } from './preset-state-names';
 
 /** Where a preset stands, what is missing before it can move on, and what its pulls promise so far. */
 export function ProofLines({ preset }: Readonly<{ preset: Preset }>) {
+  const units = useUnits();
   return (
     <>
       <p>
         <span aria-hidden="true">{presetStateShapes[preset.state]} </span>
         <b>{presetStateNames[preset.state]}</b>
-        {preset.missing.length === 0 ? '' : `; missing: ${preset.missing.join('; ')}`}
+        {preset.missing.length === 0 ? '' : `; missing: ${units.say(preset.missing.join('; '))}`}
       </p>
       <Promise proof={preset.proof} />
     </>

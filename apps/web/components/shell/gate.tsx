@@ -10,6 +10,7 @@ import { ProblemNote } from '../marks/problem-note';
 import { OutboxRunner } from '../outbox/outbox-runner';
 import { TourPlace } from '../tour/tour-place';
 import { Live } from './live';
+import { SkipLink } from './skip-link';
 import styles from './shell.module.css';
 
 /** Lets signed-in people in; sends everybody else to the sign-in page and back here afterwards. */
@@ -24,6 +25,7 @@ export function Gate({ children }: Readonly<{ children: ReactNode }>) {
   if (me.data !== undefined && !isStranger) {
     return (
       <Live>
+        <SkipLink />
         <OutboxRunner me={me.data} />
         <TourPlace me={me.data} />
         <FindPlace>{children}</FindPlace>
@@ -31,7 +33,7 @@ export function Gate({ children }: Readonly<{ children: ReactNode }>) {
     );
   }
   return (
-    <main className={styles.content}>
+    <main id="content" className={styles.content}>
       {me.error !== null && !isStranger ? (
         <ProblemNote error={me.error} onRetry={() => void me.refetch()} />
       ) : (

@@ -20,9 +20,6 @@ export function Shell({ children }: Readonly<{ children: ReactNode }>) {
   const current = (href: string) => (pathname.startsWith(href) ? ('page' as const) : undefined);
   return (
     <>
-      <a className={styles.skip} href="#content">
-        Skip to content
-      </a>
       <header className={styles.bar}>
         <Link className={styles.mark} href="/board">
           Pullbook

@@ -1,5 +1,6 @@
 import type { Units } from '@pullbook/contracts';
 import { convertPressure, formatNumber, formatPressure, formatTemperature } from '@pullbook/tuning-math';
+import { sayPressures } from './say-pressures';
 
 /** Decimals of a measured peak: finer than a goal by one figure. */
 const peakDigits = { kPa: 1, bar: 3, psi: 1 } as const;
@@ -14,6 +15,8 @@ export interface PersonsUnits extends Units {
   readonly figure: (kpa: number) => string;
   /** '124.6', for measured peaks */
   readonly peak: (kpa: number) => string;
+  /** A text of the book, its pressures in this person's unit. */
+  readonly say: (text: string) => string;
   readonly writeTemperature: (celsius: number) => string;
   /** Text to put into a field whose unit stands behind it; empty for null. */
   readonly toField: (kpa: number | null) => string;
@@ -22,13 +25,15 @@ export interface PersonsUnits extends Units {
 /** How a person with these units reads pressures and temperatures. */
 export function unitsOf(units: Units): PersonsUnits {
   const { pressure, temperature } = units;
+  const figure = (kpa: number) => formatPressure(kpa, pressure, { withUnit: false });
   return {
     pressure,
     temperature,
     pressureWord: pressure,
     temperatureWord: temperature === 'C' ? '°C' : '°F',
     write: (kpa) => formatPressure(kpa, pressure),
-    figure: (kpa) => formatPressure(kpa, pressure, { withUnit: false }),
+    figure,
+    say: (text) => sayPressures(text, figure, pressure),
     peak: (kpa) => formatPressure(kpa, pressure, { withUnit: false, fractionDigits: peakDigits[pressure] }),
     writeTemperature: (celsius) => formatTemperature(celsius, temperature),
     toField: (kpa) =>

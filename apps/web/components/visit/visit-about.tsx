@@ -7,6 +7,7 @@ import { usePresets } from '../../queries/presets/use-presets';
 import { useVisit } from '../../queries/visits/use-visits';
 import { ButtonLink } from '../button/button';
 import { Plate, Skeleton } from '../marks/marks';
+import { NotLoaded } from '../marks/not-loaded';
 import { ProblemNote } from '../marks/problem-note';
 import { presetStateNames, presetStateShapes } from '../preset/preset-state-names';
 import { useUnits } from '../units/use-units';
@@ -19,14 +20,14 @@ export function VisitAbout({ visitId }: Readonly<{ visitId: string }>) {
   const visit = useVisit(visitId);
   if (visit.data === undefined) {
     return (
-      <main className={styles.page}>
-        <ProblemNote error={visit.error} onRetry={() => void visit.refetch()} />
+      <main id="content" className={styles.page}>
+        <NotLoaded what="visit" error={visit.error} onRetry={() => void visit.refetch()} />
         {visit.isPending ? <Skeleton lines={8} label="Loading the visit" /> : null}
       </main>
     );
   }
   return (
-    <main className={styles.page}>
+    <main id="content" className={styles.page}>
       <StageMoves visit={visit.data} />
       <div className={styles.two}>
         <VisitFacts key={visit.data.revision} visit={visit.data} />

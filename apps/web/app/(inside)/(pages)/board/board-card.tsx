@@ -7,6 +7,7 @@ import { Plate } from '../../../../components/marks/marks';
 import { DriftLink } from '../../../../components/preset/drift-link';
 import { presetStateNames, presetStateShapes } from '../../../../components/preset/preset-state-names';
 import { sayWhen } from '../../../../components/time/say-when';
+import { useUnits } from '../../../../components/units/use-units';
 import { MoveMenu } from './move-menu';
 import { StripWhenNear } from './strip-when-near';
 import styles from './board.module.css';
@@ -18,6 +19,8 @@ interface BoardCardProps {
 
 /** One visit on the board: whose car, who works on it, how each preset stands, what comes next. */
 export const BoardCard = memo(function BoardCard({ card, onMove }: BoardCardProps) {
+  const units = useUnits();
+  const status = units.say(besides(card));
   return (
     <li
       className={styles.card}
@@ -28,10 +31,16 @@ export const BoardCard = memo(function BoardCard({ card, onMove }: BoardCardProp
       }}
     >
       <div className={styles.cardTop}>
-        <Link href={`/visits/${card.visitId}`} className={styles.plateLink}>
+        <Link
+          href={`/visits/${card.visitId}`}
+          className={styles.cardLink}
+          aria-label={`${card.plate}, ${card.model}`}
+        >
           <Plate>{card.plate}</Plate>
-          <span className={styles.model}>{card.model}</span>
         </Link>
+        <span className={styles.model} aria-hidden="true">
+          {card.model}
+        </span>
         <MoveMenu card={card} onMove={onMove} />
       </div>
       <p className={styles.facts}>{factsOf(card, new Date())}</p>
@@ -50,15 +59,18 @@ export const BoardCard = memo(function BoardCard({ card, onMove }: BoardCardProp
       {card.presets.map(({ presetId, name, drift }) => (
         <DriftLink key={presetId} carId={card.carId} presetId={presetId} name={name} drift={drift} />
       ))}
-      {card.status === '' ? null : (
+      {status === '' ? null : (
         <p className={card.needsAttention ? styles.statusMind : styles.status}>
           {card.needsAttention ? <span aria-hidden="true">▲ </span> : null}
-          {card.status}
+          {status}
         </p>
       )}
     </li>
   );
 });
+
+/** What holds the car up besides drift alarms, which have lines of their own on the card. */
+const besides = (card: Card): string => card.status.replace(/^drift alarm: [^;]*(; )?/, '');
 
 /** Customer, tuner, bay and the time that matters at this stage, as far as known. */
 export function factsOf(card: Card, now: Date): string {

@@ -42,15 +42,17 @@ export function BoardScreen() {
           Take in a car
         </ButtonLink>
       </header>
-      <BoardControls
-        tuners={board?.tuners ?? []}
-        filter={filter}
-        onFilter={setFilter}
-        withCollected={withCollected}
-        onWithCollected={setWithCollected}
-        view={view}
-        onView={setView}
-      />
+      {board !== undefined && isNew(board) ? null : (
+        <BoardControls
+          tuners={board?.tuners ?? []}
+          filter={filter}
+          onFilter={setFilter}
+          withCollected={withCollected}
+          onWithCollected={setWithCollected}
+          view={view}
+          onView={setView}
+        />
+      )}
       <ProblemNote error={shown.error} onRetry={shown.retry} />
       {shown.isPending ? <Skeleton lines={8} label="Loading the board" /> : null}
       {board === undefined ? null : (
@@ -98,6 +100,10 @@ function BoardView({ board, shown, view, withCollected, isPartial, onMove }: Boa
     </>
   );
 }
+
+/** A book without any visit has nothing to search. */
+const isNew = ({ cards, counts }: Board): boolean =>
+  cards.length === 0 && Object.values(counts).every((count) => count === 0);
 
 function sayCount(board: Board): string {
   const now = new Date();

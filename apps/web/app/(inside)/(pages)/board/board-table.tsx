@@ -5,6 +5,7 @@ import Link from 'next/link';
 import { Plate } from '../../../../components/marks/marks';
 import { stageNames } from '../../../../components/stage/stage-names';
 import { sayWhen } from '../../../../components/time/say-when';
+import { useUnits } from '../../../../components/units/use-units';
 import { LaneMore } from './lane-more';
 import { MoveMenu } from './move-menu';
 import styles from './board.module.css';
@@ -20,60 +21,63 @@ interface BoardTableProps {
 export function BoardTable({ cards, counts, onMove, onMore }: BoardTableProps) {
   const count = Object.values(counts ?? {}).reduce((sum, one) => sum + one, 0);
   const now = new Date();
+  const units = useUnits();
   return (
-    <div className={`sheet ${styles.tableSheet}`} tabIndex={0} role="region" aria-label="Cars as a table">
-      <table>
-        <thead>
-          <tr>
-            {[
-              'Plate',
-              'Car',
-              'Customer',
-              'Stage',
-              'Tuner',
-              'Bay',
-              'Booked',
-              'Promised',
-              'What holds it up',
-            ].map((name) => (
-              <th key={name} scope="col">
-                {name}
+    <>
+      <div className={`sheet ${styles.tableSheet}`} tabIndex={0} role="region" aria-label="Cars as a table">
+        <table>
+          <thead>
+            <tr>
+              {[
+                'Plate',
+                'Car',
+                'Customer',
+                'Stage',
+                'Tuner',
+                'Bay',
+                'Booked',
+                'Promised',
+                'What holds it up',
+              ].map((name) => (
+                <th key={name} scope="col">
+                  {name}
+                </th>
+              ))}
+              <th scope="col">
+                <span className="unseen">Move</span>
               </th>
-            ))}
-            <th scope="col">
-              <span className="unseen">Move</span>
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {cards.map((card) => (
-            <tr key={card.visitId}>
-              <td>
-                <Link href={`/visits/${card.visitId}`} className={styles.plateLink}>
-                  <Plate>{card.plate}</Plate>
-                </Link>
-              </td>
-              <td>{card.model}</td>
-              <td>{card.customerName}</td>
-              <td>{stageNames[card.stage]}</td>
-              <td>{card.tunerName ?? '–'}</td>
-              <td>{card.bay ?? '–'}</td>
-              <td>{card.bookedFor === null ? '–' : sayWhen(card.bookedFor, now)}</td>
-              <td>{card.promisedAt === null ? '–' : sayWhen(card.promisedAt, now)}</td>
-              <td>
-                <span className={card.needsAttention ? styles.statusMind : styles.status}>
-                  {card.needsAttention ? <span aria-hidden="true">▲ </span> : null}
-                  {card.status}
-                </span>
-              </td>
-              <td>
-                <MoveMenu card={card} onMove={onMove} />
-              </td>
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {cards.map((card) => (
+              <tr key={card.visitId}>
+                <td>
+                  <Link href={`/visits/${card.visitId}`} className={styles.plateLink}>
+                    <Plate>{card.plate}</Plate>
+                  </Link>
+                </td>
+                <td>{card.model}</td>
+                <td>{card.customerName}</td>
+                <td>{stageNames[card.stage]}</td>
+                <td>{card.tunerName ?? '–'}</td>
+                <td>{card.bay ?? '–'}</td>
+                <td>{card.bookedFor === null ? '–' : sayWhen(card.bookedFor, now)}</td>
+                <td>{card.promisedAt === null ? '–' : sayWhen(card.promisedAt, now)}</td>
+                <td>
+                  <span className={card.needsAttention ? styles.statusMind : styles.status}>
+                    {card.needsAttention ? <span aria-hidden="true">▲ </span> : null}
+                    {units.say(card.status)}
+                  </span>
+                </td>
+                <td>
+                  <MoveMenu card={card} onMove={onMove} />
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
       <LaneMore shownCount={cards.length} count={count} place="all stages" onMore={onMore} />
-    </div>
+    </>
   );
 }

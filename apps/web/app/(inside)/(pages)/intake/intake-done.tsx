@@ -16,7 +16,7 @@ export function IntakeDone({ intake, plate, onNext }: IntakeDoneProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
   return (
-    <section className="sheet stack" style={{ maxWidth: 640, margin: '6vh auto' }}>
+    <section className="sheet stack" style={{ maxWidth: 760, margin: '6vh auto' }}>
       <h1 ref={heading} tabIndex={-1}>
         <Plate>{plate}</Plate> is in the book
       </h1>

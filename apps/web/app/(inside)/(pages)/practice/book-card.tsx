@@ -78,11 +78,12 @@ interface EndAdviceProps {
 
 /** The book sees no further pull. */
 function EndAdvice({ advice, title, look }: EndAdviceProps) {
+  const units = useUnits();
   return (
     <section className={`${look} ${bench.next}`} aria-labelledby="next-title">
       <h2 id="next-title">{title}</h2>
       {advice.reasons.map((reason) => (
-        <p key={reason.code}>{reason.text}</p>
+        <p key={reason.code}>{units.say(reason.text)}</p>
       ))}
     </section>
   );

@@ -57,7 +57,7 @@ export function BookColumn({
                   </td>
                   <td>
                     <b>{sayAdvice(advice)}</b>
-                    <span className="soft small">{advice?.reasons[0]?.text}</span>
+                    <span className="soft small">{units.say(advice?.reasons[0]?.text ?? '')}</span>
                   </td>
                 </tr>
               ))}

@@ -56,7 +56,7 @@ export function PracticePulls({ sheet, pulls, onSetAside }: PracticePullsProps) 
                   {warningsOf(sheet, pulls, index).map((warning) => (
                     <span key={warning.code} className={bench.warning}>
                       <span aria-hidden="true">▲ </span>
-                      {warning.text}
+                      {units.say(warning.text)}
                     </span>
                   ))}
                 </td>

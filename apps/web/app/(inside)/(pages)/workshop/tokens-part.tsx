@@ -9,6 +9,8 @@ import { sayDate } from '../../../../components/time/say-when';
 import { useMakeToken, useRevokeToken, useTokens } from '../../../../queries/people/use-tokens';
 import styles from './workshop.module.css';
 
+const intoSight = (place: HTMLElement | null) => place?.scrollIntoView({ block: 'nearest' });
+
 /** Tokens for programs that read or write this book. */
 export function TokensPart() {
   const tokens = useTokens();
@@ -34,7 +36,7 @@ export function TokensPart() {
       </form>
       <ProblemNote error={make.error ?? revoke.error ?? tokens.error} />
       {make.data === undefined ? null : (
-        <div className={styles.secret} role="status">
+        <div className={styles.secret} role="status" ref={intoSight}>
           <p>Copy it now: it is shown only this once.</p>
           <code>{make.data.secret}</code>
         </div>

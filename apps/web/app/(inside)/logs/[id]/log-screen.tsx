@@ -2,11 +2,12 @@
 
 import type { TraceIndex } from '@pullbook/contracts';
 import { Mind, Skeleton } from '../../../../components/marks/marks';
-import { ProblemNote } from '../../../../components/marks/problem-note';
+import { NotLoaded } from '../../../../components/marks/not-loaded';
 import { VisitBar } from '../../../../components/visit/visit-bar';
 import { useTraceIndex } from '../../../../queries/traces/use-trace-index';
 import { TakeInButton } from './take-in-button';
 import { TraceDesk } from './trace-desk';
+import { useUnits } from '../../../../components/units/use-units';
 import styles from './log.module.css';
 
 interface LogScreenProps {
@@ -21,8 +22,8 @@ export function LogScreen({ logId, asked }: LogScreenProps) {
   const { data } = answer;
   if (data?.state !== 'ready') {
     return (
-      <main className={styles.page}>
-        <ProblemNote error={answer.error} onRetry={() => void answer.refetch()} />
+      <main id="content" className={styles.page}>
+        <NotLoaded what="log" error={answer.error} onRetry={() => void answer.refetch()} />
         {data?.state === 'building' ? (
           <div className={styles.making} role="status">
             <p>The traces of this log are being made, once and for all.</p>
@@ -36,7 +37,7 @@ export function LogScreen({ logId, asked }: LogScreenProps) {
   return (
     <>
       <VisitBar visitId={data.visitId} />
-      <main className={styles.page}>
+      <main id="content" className={styles.page}>
         <Head logId={logId} index={data} />
         <TraceDesk key={data.build} index={data} asked={placeOf(data, asked)} />
       </main>
@@ -45,6 +46,7 @@ export function LogScreen({ logId, asked }: LogScreenProps) {
 }
 
 function Head({ logId, index }: Readonly<{ logId: string; index: TraceIndex }>) {
+  const units = useUnits();
   const { log, rowCount, sampleRateHz, warnings } = index;
   const rate = sampleRateHz === null ? 'no even rate' : `${formatCount(Math.round(sampleRateHz))} a second`;
   return (
@@ -63,7 +65,7 @@ function Head({ logId, index }: Readonly<{ logId: string; index: TraceIndex }>) 
           <Mind>
             <ul>
               {warnings.map((one) => (
-                <li key={`${one.code}${one.text}`}>{one.text}</li>
+                <li key={`${one.code}${one.text}`}>{units.say(one.text)}</li>
               ))}
             </ul>
           </Mind>

@@ -4,6 +4,7 @@ import type { DutyAdvice, Preset, Visit } from '@pullbook/contracts';
 import { Button, ButtonLink } from '../../../../components/button/button';
 import { useNotices } from '../../../../components/notices/notices';
 import { ProblemNote } from '../../../../components/marks/problem-note';
+import { useUnits } from '../../../../components/units/use-units';
 import { visitNumber } from '../../../../components/visit/visit-number';
 import { useChangePreset } from '../../../../queries/presets/use-change-preset';
 import { Expected } from './advice-part';
@@ -19,6 +20,7 @@ const longestReason = 2000;
 
 /** The duty makes the target and holds: keep it, as a new revision of the preset. */
 export function AcceptPart({ preset, visit, advice }: AcceptPartProps) {
+  const units = useUnits();
   const change = useChangePreset();
   const notices = useNotices();
   const [first, ...rest] = advice.reasons;
@@ -46,10 +48,10 @@ export function AcceptPart({ preset, visit, advice }: AcceptPartProps) {
           </p>
         </div>
         <div className={styles.why}>
-          <p className={styles.whyFirst}>{first?.text}</p>
+          <p className={styles.whyFirst}>{units.say(first?.text ?? '')}</p>
           {rest.map((reason) => (
             <p key={reason.code} className="small">
-              {reason.text}
+              {units.say(reason.text)}
             </p>
           ))}
           {advice.prediction === null ? null : <Expected prediction={advice.prediction} />}

@@ -4,6 +4,7 @@ import type { DutyAdvice, NextPull, Prediction } from '@pullbook/contracts';
 import { formatNumber } from '@pullbook/tuning-math';
 import { Help } from '../../../../components/help/help';
 import { useUnits } from '../../../../components/units/use-units';
+import { sayWhy } from './say-why';
 import styles from './visit.module.css';
 
 interface AdvicePartProps {
@@ -15,6 +16,7 @@ interface AdvicePartProps {
 /** The next duty in very large figures, why, and what to expect of it. */
 export function AdvicePart({ number, next, advice }: AdvicePartProps) {
   const [first, ...rest] = advice.reasons;
+  const units = useUnits();
   const step = sayStep(advice, next.highestDutyPct);
   return (
     <section className={`sheet ${styles.next} ${styles.nextRow}`} aria-labelledby="next-title">
@@ -31,11 +33,11 @@ export function AdvicePart({ number, next, advice }: AdvicePartProps) {
       <div className={styles.why}>
         <p className={styles.whyFirst}>
           {step === null ? null : <b>{step}. </b>}
-          {first?.text}
+          {first === undefined ? null : sayWhy(first.text, units)}
         </p>
         {rest.map((reason) => (
           <p key={reason.code} className="small">
-            {reason.text}
+            {units.say(reason.text)}
           </p>
         ))}
         {advice.prediction === null ? null : (

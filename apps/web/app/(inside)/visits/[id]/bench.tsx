@@ -33,7 +33,7 @@ export function Bench({ visit, session, sessions, car }: BenchProps) {
   const chosen = all.find((preset) => preset.id === chosenId) ?? firstToWorkOn(all);
   if (presets.data === undefined) {
     return (
-      <main className={styles.page}>
+      <main id="content" className={styles.page}>
         <ProblemNote error={presets.error} onRetry={() => void presets.refetch()} />
         {presets.isPending ? <Skeleton lines={6} label="Loading the presets" /> : null}
       </main>
@@ -41,7 +41,7 @@ export function Bench({ visit, session, sessions, car }: BenchProps) {
   }
   if (chosen === undefined || isAdding) {
     return (
-      <main className={styles.page}>
+      <main id="content" className={styles.page}>
         <div className={styles.form}>
           {chosen === undefined ? (
             <Empty title="This car has no preset yet.">
@@ -65,7 +65,7 @@ export function Bench({ visit, session, sessions, car }: BenchProps) {
     );
   }
   return (
-    <main className={styles.bench}>
+    <main id="content" className={styles.bench}>
       <PresetTabs presets={all} chosenId={chosen.id} onChoose={setChosenId} onAdd={() => setAdding(true)} />
       <PresetBench
         key={chosen.id}

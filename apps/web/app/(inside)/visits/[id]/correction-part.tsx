@@ -46,13 +46,14 @@ interface AnswerProps {
 }
 
 function CorrectionAnswer({ preset, next, advice }: AnswerProps) {
+  const units = useUnits();
   return (
     <>
       <p className={styles.step} data-testid="next-correction">
         {titles[advice.action]} {advice.strength ?? ''}
       </p>
       {advice.reasons.map((reason) => (
-        <p key={reason.code}>{reason.text}</p>
+        <p key={reason.code}>{units.say(reason.text)}</p>
       ))}
       <Figures advice={advice} />
       <p className="small soft">

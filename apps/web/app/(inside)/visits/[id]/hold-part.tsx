@@ -2,6 +2,8 @@
 
 import type { GateHoldAdvice, NextGateHold, Preset, Pull, TuningSession, Visit } from '@pullbook/contracts';
 import { useNextGateHold } from '../../../../queries/advice/use-next-gate-hold';
+import { sentence } from '../../../../components/form/sentence';
+import { useUnits } from '../../../../components/units/use-units';
 import { HoldFound } from './hold-found';
 import { HoldExpected, Reasons } from './hold-words';
 import styles from './visit.module.css';
@@ -46,6 +48,24 @@ export function HoldPart({ preset, visit, session, pulls, number }: HoldPartProp
         </p>
       </div>
     </section>
+  );
+}
+
+interface HoldWaitsProps {
+  readonly preset: Preset;
+  readonly session: TuningSession;
+}
+
+/** What has to be done first, where the search for the gate hold has not begun. */
+export function HoldWaits({ preset, session }: HoldWaitsProps) {
+  const units = useUnits();
+  const next = useNextGateHold(session.id, preset).data;
+  const [first] = next?.missing ?? [];
+  if (first === undefined) return null;
+  return (
+    <p className={`small soft ${styles.holdWaits}`}>
+      <b>Gate hold comes next.</b> {sentence(units.say(first))}
+    </p>
   );
 }
 

@@ -2,18 +2,20 @@
 
 import type { GateHoldAdvice, NextGateHold } from '@pullbook/contracts';
 import { formatNumber } from '@pullbook/tuning-math';
+import { useUnits } from '../../../../components/units/use-units';
 import { Expected, sayChance } from './advice-part';
 import styles from './visit.module.css';
 
 /** Why, the first reason large. */
 export function Reasons({ advice }: Readonly<{ advice: GateHoldAdvice }>) {
+  const units = useUnits();
   const [first, ...rest] = advice.reasons;
   return (
     <>
-      <p className={styles.whyFirst}>{first?.text}</p>
+      <p className={styles.whyFirst}>{units.say(first?.text ?? '')}</p>
       {rest.map((reason) => (
         <p key={reason.code} className="small">
-          {reason.text}
+          {units.say(reason.text)}
         </p>
       ))}
     </>

@@ -4,6 +4,7 @@ import type { Car, NextPull, Preset, Visit } from '@pullbook/contracts';
 import dynamic from 'next/dynamic';
 import { Mind, Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
+import { useUnits } from '../../../../components/units/use-units';
 import { AdvicePart } from './advice-part';
 import styles from './visit.module.css';
 
@@ -30,6 +31,7 @@ interface NextPullPanelProps {
 
 /** What to drive next, or what has to be agreed before anything may be driven. */
 export function NextPullPanel({ preset, car, visit, number, next, error, onRetry }: NextPullPanelProps) {
+  const units = useUnits();
   if (car.controllerId === null) return <ControllerChoice car={car} />;
   if (preset.targetKpa === null || preset.ceilingKpa === null) return <GoalForm preset={preset} car={car} />;
   if (next === undefined) {
@@ -48,7 +50,7 @@ export function NextPullPanel({ preset, car, visit, number, next, error, onRetry
         <Mind title="Missing">
           <ul>
             {next.missing.map((one) => (
-              <li key={one}>{one}</li>
+              <li key={one}>{units.say(one)}</li>
             ))}
           </ul>
         </Mind>
@@ -63,7 +65,7 @@ export function NextPullPanel({ preset, car, visit, number, next, error, onRetry
         </h2>
         {advice.reasons.map((reason, index) => (
           <p key={reason.code} className={index === 0 ? styles.stopReason : undefined}>
-            {reason.text}
+            {units.say(reason.text)}
           </p>
         ))}
         <p>Find the cause before the next pull. A wrong reading can be voided in the list below.</p>

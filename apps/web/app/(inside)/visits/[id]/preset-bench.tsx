@@ -20,6 +20,7 @@ import styles from './visit.module.css';
 
 const CorrectionPart = dynamic(() => import('./correction-part').then((part) => part.CorrectionPart));
 const HoldPart = dynamic(() => import('./hold-part').then((part) => part.HoldPart));
+const HoldWaits = dynamic(() => import('./hold-part').then((part) => part.HoldWaits));
 const LogDrop = dynamic(() => import('./log-drop').then((part) => part.LogDrop));
 
 interface PresetBenchProps {
@@ -74,7 +75,7 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
           error={current.error}
           onRetry={current.refetch}
         />
-        {mayCorrect(preset, controller) ? <CorrectionPart preset={preset} session={session} /> : null}
+        <AfterDuty preset={preset} session={session} controller={controller} />
         <LateLogs visitId={visit.id} preset={preset} dutyPct={dutyForLog(advice, pulls)} openFile={file} />
         <section className={`sheet ${styles.stripSheet}`} aria-label="Peak strip">
           <ProofLines preset={preset} />
@@ -108,6 +109,20 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
         />
       )}
     </div>
+  );
+}
+
+interface AfterDutyProps extends Pick<PresetBenchProps, 'preset' | 'session'> {
+  readonly controller: Controller | null;
+}
+
+/** What the controller lets be found once the duty is kept. */
+function AfterDuty({ preset, session, controller }: AfterDutyProps) {
+  return (
+    <>
+      {mayHold(preset, controller) ? <HoldWaits preset={preset} session={session} /> : null}
+      {mayCorrect(preset, controller) ? <CorrectionPart preset={preset} session={session} /> : null}
+    </>
   );
 }
 

@@ -106,8 +106,9 @@ export function PullList({ visitId, pulls, isPending }: PullListProps) {
 
 /** Usable or not and why, in words; what to mind beside it. */
 function Verdict({ pull }: Readonly<{ pull: SeenPull }>) {
+  const units = useUnits();
   if (pull.voidedAt !== null) return <>void: {pull.voidReason}</>;
-  const why = pull.reasons.map((reason) => reason.text).join('; ');
+  const why = pull.reasons.map((reason) => units.say(reason.text)).join('; ');
   const verdict = pull.usable ? 'usable' : `not usable: ${why}`;
   return (
     <>
@@ -124,7 +125,7 @@ function Verdict({ pull }: Readonly<{ pull: SeenPull }>) {
       {pull.warnings.map((warning) => (
         <span key={warning.code} className={styles.warning}>
           <span aria-hidden="true">▲ </span>
-          {warning.text}
+          {units.say(warning.text)}
         </span>
       ))}
     </>

@@ -45,7 +45,7 @@ export function ReadinessForm({ session, car }: ReadinessFormProps) {
   };
   const open = readiness.items.length - ticked.size;
   return (
-    <main className={styles.page}>
+    <main id="content" className={styles.page}>
       <form onSubmit={submit} noValidate className={styles.form}>
         <h2 className={styles.formTitle}>Readiness check</h2>
         <p className="soft">
@@ -89,7 +89,7 @@ export function ReadinessForm({ session, car }: ReadinessFormProps) {
           <Mind title="Still open">
             <ul>
               {readiness.missing.map((one) => (
-                <li key={one}>{one}</li>
+                <li key={one}>{units.say(one)}</li>
               ))}
             </ul>
           </Mind>

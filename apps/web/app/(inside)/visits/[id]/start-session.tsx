@@ -52,7 +52,7 @@ export function StartSession({ visit, onStarted }: StartSessionProps) {
     else start.mutate(read.data, { onError: draft.failFrom, ...(onStarted ? { onSuccess: onStarted } : {}) });
   };
   return (
-    <main className={styles.page}>
+    <main id="content" className={styles.page}>
       <form onSubmit={submit} noValidate className={styles.form}>
         <h2 className={styles.formTitle}>Start a tuning session</h2>
         <Mind>

@@ -1,6 +1,7 @@
 'use client';
 
 import { Skeleton } from '../../../../components/marks/marks';
+import { NotLoaded } from '../../../../components/marks/not-loaded';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useCar } from '../../../../queries/cars/use-cars';
 import { useSignedInMe } from '../../../../queries/people/use-me';
@@ -28,8 +29,8 @@ export function VisitScreen({ visitId }: Readonly<{ visitId: string }>) {
   const me = useSignedInMe();
   if (visit.data === undefined) {
     return (
-      <main className={styles.page}>
-        <ProblemNote error={visit.error} onRetry={() => void visit.refetch()} />
+      <main id="content" className={styles.page}>
+        <NotLoaded what="visit" error={visit.error} onRetry={() => void visit.refetch()} />
         {visit.isPending ? <Skeleton lines={6} label="Loading the visit" /> : null}
       </main>
     );
@@ -45,7 +46,7 @@ function TuningVisit({ visit }: Readonly<{ visit: Visit }>) {
   if (sessions.data === undefined || car.data === undefined) {
     const retry = () => void Promise.all([sessions.refetch(), car.refetch()]);
     return (
-      <main className={styles.page}>
+      <main id="content" className={styles.page}>
         {error === null ? <Skeleton lines={6} label="Loading the tuning session" /> : null}
         <ProblemNote error={error} onRetry={retry} />
       </main>

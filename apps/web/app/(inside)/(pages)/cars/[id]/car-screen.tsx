@@ -3,7 +3,7 @@
 import Link from 'next/link';
 import { ButtonLink } from '../../../../../components/button/button';
 import { Plate, Skeleton } from '../../../../../components/marks/marks';
-import { ProblemNote } from '../../../../../components/marks/problem-note';
+import { NotLoaded } from '../../../../../components/marks/not-loaded';
 import { useCar } from '../../../../../queries/cars/use-cars';
 import { useSignedInMe } from '../../../../../queries/people/use-me';
 import { CarDataForm } from './car-data-form';
@@ -21,7 +21,7 @@ export function CarScreen({ carId }: Readonly<{ carId: string }>) {
   if (car.data === undefined) {
     return (
       <>
-        <ProblemNote error={car.error} onRetry={() => void car.refetch()} />
+        <NotLoaded what="car" error={car.error} onRetry={() => void car.refetch()} />
         {car.isPending ? <Skeleton lines={8} label="Loading the car" /> : null}
       </>
     );

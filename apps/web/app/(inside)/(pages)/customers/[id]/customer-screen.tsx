@@ -8,6 +8,7 @@ import { TextField } from '../../../../../components/field/text-field';
 import { readValues } from '../../../../../components/form/read-values';
 import { useDraft } from '../../../../../components/form/use-draft';
 import { Plate, Skeleton } from '../../../../../components/marks/marks';
+import { NotLoaded } from '../../../../../components/marks/not-loaded';
 import { ProblemNote } from '../../../../../components/marks/problem-note';
 import { useNotices } from '../../../../../components/notices/notices';
 import { useUnits } from '../../../../../components/units/use-units';
@@ -24,7 +25,7 @@ export function CustomerScreen({ customerId }: Readonly<{ customerId: string }>)
   if (customer.data === undefined) {
     return (
       <>
-        <ProblemNote error={customer.error} onRetry={() => void customer.refetch()} />
+        <NotLoaded what="customer" error={customer.error} onRetry={() => void customer.refetch()} />
         {customer.isPending ? <Skeleton lines={6} label="Loading the customer" /> : null}
       </>
     );

@@ -38,7 +38,7 @@ export function EvidencePart({ evidence, lead }: EvidencePartProps) {
         <Mind title="Cannot be signed off yet">
           <ul>
             {evidence.missing.map((one) => (
-              <li key={one}>{one}</li>
+              <li key={one}>{units.say(one)}</li>
             ))}
           </ul>
         </Mind>

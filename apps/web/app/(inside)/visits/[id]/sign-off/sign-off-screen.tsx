@@ -3,7 +3,7 @@
 import type { SignOff } from '@pullbook/contracts';
 import { ButtonLink } from '../../../../../components/button/button';
 import { Mind, Skeleton } from '../../../../../components/marks/marks';
-import { ProblemNote } from '../../../../../components/marks/problem-note';
+import { NotLoaded } from '../../../../../components/marks/not-loaded';
 import { sayDate } from '../../../../../components/time/say-when';
 import { useSignedInMe } from '../../../../../queries/people/use-me';
 import { useSignOff } from '../../../../../queries/sign-off/use-sign-off';
@@ -19,15 +19,15 @@ export function SignOffScreen({ visitId }: Readonly<{ visitId: string }>) {
   const me = useSignedInMe();
   if (signOff.data === undefined) {
     return (
-      <main className={styles.page}>
-        <ProblemNote error={signOff.error} onRetry={() => void signOff.refetch()} />
+      <main id="content" className={styles.page}>
+        <NotLoaded what="visit" error={signOff.error} onRetry={() => void signOff.refetch()} />
         {signOff.isPending ? <Skeleton lines={8} label="Loading the sign-off" /> : null}
       </main>
     );
   }
   const { data } = signOff;
   return (
-    <main className={styles.page}>
+    <main id="content" className={styles.page}>
       <div className="row">
         <h2 className={styles.title}>Sign-off</h2>
         <span className="grow" />

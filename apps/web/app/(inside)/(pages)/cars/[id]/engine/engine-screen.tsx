@@ -2,7 +2,7 @@
 
 import Link from 'next/link';
 import { Mind, Plate, Skeleton } from '../../../../../../components/marks/marks';
-import { ProblemNote } from '../../../../../../components/marks/problem-note';
+import { NotLoaded } from '../../../../../../components/marks/not-loaded';
 import { useCar } from '../../../../../../queries/cars/use-cars';
 import { useEngineSheet } from '../../../../../../queries/engine/use-engine-sheet';
 import { CeilingPart } from './ceiling-part';
@@ -23,7 +23,7 @@ export function EngineScreen({ carId }: Readonly<{ carId: string }>) {
     };
     return (
       <>
-        <ProblemNote error={error} onRetry={retry} />
+        <NotLoaded what="car" error={error} onRetry={retry} />
         {error === null ? <Skeleton lines={8} label="Reckoning the engine" /> : null}
       </>
     );

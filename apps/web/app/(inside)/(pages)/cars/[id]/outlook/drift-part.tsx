@@ -59,13 +59,14 @@ export function DriftPart({ outlook }: Readonly<{ outlook: PresetOutlook }>) {
 }
 
 function Verdict({ drift }: Readonly<{ drift: PresetDrift }>) {
+  const units = useUnits();
   const isAlarm = drift.alarm !== null;
   return (
     <div className={isAlarm ? styles.alarm : styles.quiet} role={isAlarm ? 'alert' : 'note'}>
       <p>
         <span aria-hidden="true">{isAlarm ? '▲ ' : '✓ '}</span>
         <b>{isAlarm ? 'Drift alarm. ' : ''}</b>
-        {drift.text}
+        {units.say(drift.text)}
       </p>
       {isAlarm ? (
         <p>

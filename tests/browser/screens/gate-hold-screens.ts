@@ -1,0 +1,87 @@
+import type { NextGateHold } from '@pullbook/contracts';
+import type { Page } from 'playwright-core';
+import { trueMeanPeakKpa } from '../known-response.js';
+import { changeRecord } from '../change-record.js';
+import { visitOnTest, type VisitOnTest } from '../visit-on-test.js';
+import { driveUntilAccepted } from './drive.js';
+import type { Screen } from './screen.js';
+
+const visit = { route: '/visits/[id]', who: 'owner', isForGloves: true } as const;
+const holds = { holdPct: { min: 0, max: 100, step: 5 } } as const;
+
+/** A visit whose duty was found and kept: the search for the gate hold begins. */
+async function keptVisit(
+  page: Page,
+  plate: string,
+  kind: object,
+): Promise<VisitOnTest & { dutyPct: number }> {
+  const own = await visitOnTest(page.request, plate, { ...holds, ...kind });
+  const dutyPct = await driveUntilAccepted(page, own);
+  await changeRecord(page.request, `/presets/${own.presetId}`, { dutyPct, reason: 'Found' });
+  return { ...own, dutyPct };
+}
+
+/** Drives the holds that are asked for, on a car that overshoots more and more above 40 %, until the search ends. */
+async function driveUntilFound(page: Page, own: VisitOnTest & { dutyPct: number }): Promise<void> {
+  for (let n = 0; n < 25; n += 1) {
+    const asked = await page.request.get(
+      `/api/v1/tuning-sessions/${own.sessionId}/next-gate-hold?presetId=${own.presetId}`,
+    );
+    const { advice } = (await asked.json()) as NextGateHold;
+    const holdPct = advice?.holdPct ?? null;
+    if (holdPct === null || advice === null) throw new Error(`no hold: ${JSON.stringify(advice)}`);
+    if (advice.action !== 'pull' && advice.action !== 'repeat') return;
+    const settledKpa = trueMeanPeakKpa(own.dutyPct);
+    const overshootPct = 0.5 + Math.max(0, holdPct - 40) * 0.2;
+    const answer = await page.request.post(`/api/v1/tuning-sessions/${own.sessionId}/pulls`, {
+      data: {
+        presetId: own.presetId,
+        dutyPct: own.dutyPct,
+        holdPct,
+        settledKpa,
+        peakKpa: settledKpa * (1 + overshootPct / 100),
+        riseTimeS: 1.6 - holdPct / 200,
+        onsetRpm: 3600 - 4 * holdPct,
+      },
+    });
+    if (!answer.ok()) throw new Error(`pull: ${answer.status()} ${await answer.text()}`);
+  }
+  throw new Error('25 pulls and no gate hold');
+}
+
+/** The search for the gate hold, with a controller in open loop and in closed loop alike. */
+export const gateHoldScreens: readonly Screen[] = [
+  {
+    ...visit,
+    name: 'visit-gate-hold',
+    isPictured: true,
+    open: async (page) => {
+      const own = await keptVisit(page, 'SCR 501', {});
+      await page.goto(`/visits/${own.visitId}`);
+      await page.getByRole('heading', { name: /set gate hold to/ }).waitFor();
+    },
+  },
+  {
+    ...visit,
+    name: 'visit-gate-hold-closed-loop',
+    open: async (page) => {
+      const own = await keptVisit(page, 'SCR 502', {
+        loop: 'closed',
+        correction: { min: 0, max: 20, step: 1 },
+      });
+      await page.goto(`/visits/${own.visitId}`);
+      await page.getByRole('heading', { name: /set gate hold to/ }).waitFor();
+    },
+  },
+  {
+    ...visit,
+    name: 'visit-gate-hold-found',
+    isPictured: true,
+    open: async (page) => {
+      const own = await keptVisit(page, 'SCR 503', {});
+      await driveUntilFound(page, own);
+      await page.goto(`/visits/${own.visitId}`);
+      await page.getByRole('heading', { name: /Gate hold found|Back to duty/ }).waitFor();
+    },
+  },
+];
