@@ -72,6 +72,22 @@ export const sheetScreens: readonly Screen[] = [
   },
   {
     ...owner,
+    name: 'sign-off-note',
+    route: '/visits/[id]/sign-off',
+    open: async (page) => {
+      await page.goto(`/visits/${(await findCard(page, /^next pull/i)).visitId}/sign-off`);
+      await page
+        .getByRole('button', { name: /^Note on/ })
+        .first()
+        .click();
+      await page
+        .getByLabel(/^Note on/)
+        .first()
+        .waitFor();
+    },
+  },
+  {
+    ...owner,
     name: 'sign-off-faults',
     route: '/visits/[id]/sign-off',
     open: async (page) => {

@@ -42,6 +42,15 @@ const hunts: NextCorrection = {
   range: closedLoop.correction,
 };
 
+/** A person who reads psi, on this device alone: others are on screens of the same person at the same time. */
+const readsPsi = (page: Page): Promise<unknown> =>
+  page.route('**/api/v1/me', async (route) => {
+    if (route.request().method() !== 'GET') return route.continue();
+    const answer = await route.fetch();
+    const units = { pressure: 'psi', temperature: 'F' };
+    return route.fulfill({ response: answer, json: { ...(await answer.json()), units } });
+  });
+
 /** The visit in the states that a tuner meets on the way, from the first word to the kept duty. */
 export const visitScreens: readonly Screen[] = [
   {
@@ -66,6 +75,17 @@ export const visitScreens: readonly Screen[] = [
         .getByText(/ceiling/i)
         .first()
         .waitFor();
+    },
+  },
+  {
+    ...visit,
+    name: 'visit-in-psi',
+    isPictured: true,
+    open: async (page) => {
+      await readsPsi(page);
+      await drivenVisit(page);
+      const said = await page.locator('main').innerText();
+      if (!said.includes('psi') || said.includes('kPa')) throw new Error('the visit still speaks of kPa');
     },
   },
   {

@@ -60,12 +60,17 @@ export async function jobSheetPdf(sheet: JobSheet, choice: PaperChoice): Promise
 
 function carFacts(sheet: JobSheet): Parameters<typeof drawFacts>[2] {
   const { controller } = sheet;
-  const loop = controller ? `${controller.name} (${controller.loop} loop)` : '';
+  const loop = controller === null ? '' : nameWithLoop(controller);
   return [
     { label: 'Customer', value: sheet.customerName, share: 0.34 },
     { label: 'Phone', value: sheet.customerPhone ?? '', share: 0.26 },
     { label: 'Controller', value: loop, share: 0.4 },
   ];
+}
+
+/** A name that tells the loop already needs no second word for it. */
+function nameWithLoop({ name, loop }: NonNullable<JobSheet['controller']>): string {
+  return /\bloop\b/i.test(name) ? name : `${name} (${loop} loop)`;
 }
 
 function visitFacts(sheet: JobSheet): Parameters<typeof drawFacts>[2] {

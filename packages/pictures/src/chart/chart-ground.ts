@@ -13,10 +13,15 @@ export interface ChartMetrics {
   readonly tickTextSize: number;
 }
 
-const METRICS: Readonly<Record<ChartSize['form'], ChartMetrics>> = {
+const METRICS: Readonly<Record<ChartSize['form'] | 'narrow', ChartMetrics>> = {
   screen: { markRadius: 11, markTextSize: 13, labelTextSize: 14, tickTextSize: 13 },
+  /** A screen as wide as a phone: smaller marks, so that duties stand apart. */
+  narrow: { markRadius: 9, markTextSize: 11.5, labelTextSize: 13, tickTextSize: 12 },
   paper: { markRadius: 7, markTextSize: 8, labelTextSize: 8.5, tickTextSize: 7.5 },
 };
+
+/** Up to this width there is no room for words beside the plot: the figures stand alone, px. */
+const NARROW_PX = 420;
 
 /** No chart spans less, kPa and % duty. */
 const LEAST_SPAN_KPA = 40;
@@ -51,14 +56,15 @@ export interface LevelTexts {
 
 /** Lays out margins and scales so that words and figures stand outside the plot, where no mark can cover them. */
 export function chartGround(figures: ChartFigures, size: ChartSize, format: PressureFormat): ChartGround {
-  const metrics = METRICS[size.form];
+  const isNarrow = size.form === 'screen' && size.width < NARROW_PX;
+  const metrics = METRICS[isNarrow ? 'narrow' : size.form];
   const dutySpan = spanOfDuty(figures);
   const boostSpan = spanOfBoost(figures);
   const top = metrics.labelTextSize * 1.7;
   const bottom = size.height - metrics.tickTextSize * 1.8;
   const mostTicks = Math.max(2, (bottom - top) / (metrics.tickTextSize * 3.2));
   const boostTicks = pressureTicks(boostSpan, format, mostTicks);
-  const levelTexts = levelTextsOf(figures, format);
+  const levelTexts = levelTextsOf(figures, format, isNarrow);
   const widest = Math.max(0, ...boostTicks.map((tick) => textWidth(tick.text, metrics.tickTextSize)));
   const left = Math.min(size.width * 0.3, widest + 8);
   const words = [levelTexts.ceiling, levelTexts.target, levelTexts.base, 'duty %'];
@@ -80,12 +86,13 @@ export function chartGround(figures: ChartFigures, size: ChartSize, format: Pres
   };
 }
 
-function levelTextsOf(figures: ChartFigures, format: PressureFormat): LevelTexts {
+function levelTextsOf(figures: ChartFigures, format: PressureFormat, isNarrow: boolean): LevelTexts {
   const { ceilingKpa, targetKpa, baseKpa } = figures;
+  const name = (word: string) => (isNarrow ? '' : `${word} `);
   return {
-    ceiling: ceilingKpa === null ? 'no ceiling yet' : `ceiling ${format.write(ceilingKpa)}`,
-    target: targetKpa === null ? 'no target yet' : `target ${format.write(targetKpa)}`,
-    base: baseKpa === null ? null : `base ${format.write(baseKpa)}`,
+    ceiling: ceilingKpa === null ? 'no ceiling yet' : `${name('ceiling')}${format.write(ceilingKpa)}`,
+    target: targetKpa === null ? 'no target yet' : `${name('target')}${format.write(targetKpa)}`,
+    base: baseKpa === null ? null : `${name('base')}${format.write(baseKpa)}`,
   };
 }
 

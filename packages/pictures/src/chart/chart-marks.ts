@@ -49,7 +49,8 @@ function placeAside(marks: readonly ChartMark[], ground: ChartGround): readonly 
   for (const mark of marks) {
     const free = SIDESTEPS.map((steps) => ({ ...mark, atX: mark.x + steps * (mark.halfWidth * 2 + 2) })).find(
       (candidate) =>
-        isInside(candidate, ground) && !placed.some((other) => touches(candidate, other, ground)),
+        isInside(candidate, ground) &&
+        !placed.some((other) => touches(candidate, other, ground) || crosses(candidate, other, ground)),
     );
     if (!free) return null;
     placed.push(free);
@@ -65,6 +66,14 @@ function isInside(mark: PlacedChartMark, { left, right }: ChartGround): boolean 
 function touches(a: PlacedChartMark, b: PlacedChartMark, { metrics }: ChartGround): boolean {
   const isBeside = Math.abs(a.atX - b.atX) >= a.halfWidth + b.halfWidth + 1;
   return !isBeside && Math.abs(a.y - b.y) < metrics.markRadius * 2 + 1;
+}
+
+/** Whether one's leader runs under the other, which was driven at another duty: it would seem to belong there. */
+function crosses(a: PlacedChartMark, b: PlacedChartMark, { metrics }: ChartGround): boolean {
+  if (Math.abs(a.y - b.y) >= metrics.markRadius || Math.abs(a.x - b.x) < 1) return false;
+  const isUnder = (one: PlacedChartMark, other: PlacedChartMark) =>
+    Math.min(one.x, one.atX) < other.atX && other.atX < Math.max(one.x, one.atX);
+  return isUnder(a, b) || isUnder(b, a);
 }
 
 function gatherNearest(marks: readonly ChartMark[], ground: ChartGround): readonly ChartMark[] {

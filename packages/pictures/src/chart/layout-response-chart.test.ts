@@ -129,6 +129,26 @@ describe('layoutResponseChart(figures, size, format)', () => {
     expect(textsOf(repeats(9)).some((text) => text.startsWith('×'))).toBe(true);
   });
 
+  it('leads no mark under that of another duty on a phone: it gathers the repeats instead', () => {
+    const pulls = [50, 52, 52, 52].map((dutyPct, index) => ({
+      number: index + 1,
+      dutyPct,
+      peakKpa: 138,
+      isVoid: false,
+    }));
+    const phone: ChartSize = { form: 'screen', width: 300, height: 260 };
+    const { shapes } = layoutResponseChart({ ...rising, pulls }, phone, inKpa);
+    const first = circles(shapes).find(({ role }) => role === 'pull');
+    const leaders = shapes.filter((shape) => shape.kind === 'line' && shape.role === 'leader');
+    for (const leader of leaders) {
+      if (leader.kind !== 'line') continue;
+      const [from, to] = [Math.min(leader.x1, leader.x2), Math.max(leader.x1, leader.x2)];
+      expect((first?.cx ?? 0) > from && (first?.cx ?? 0) < to).toBe(false);
+    }
+    expect(textsOf(shapes).filter((text) => /^([1-4]|×\d)$/.test(text)).length).toBeLessThan(5);
+    expect(textsOf(shapes)).toContain('150');
+  });
+
   it.each([
     ['dutyRange.max', { ...rising, dutyRange: { min: 5, max: 4 } }],
     [

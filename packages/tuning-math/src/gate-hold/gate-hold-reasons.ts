@@ -37,7 +37,7 @@ export const holdReason = {
   }),
   withinLimit: (holdPct: number, chance: number, limitPct: number): GateHoldReason => ({
     code: 'overshoot-within-limit',
-    text: `At ${hold(holdPct)} the mean overshoot is within ${pct(limitPct)} with ${pct(100 * chance)} confidence; more would not be sure.`,
+    text: `At ${hold(holdPct)} the mean overshoot is within ${pct(limitPct)} with ${pct(Math.min(99.9, 100 * chance))} confidence; more would not be sure.`,
   }),
   highestSetting: (holdPct: number): GateHoldReason => ({
     code: 'highest-setting',

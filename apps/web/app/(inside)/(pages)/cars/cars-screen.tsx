@@ -36,7 +36,7 @@ export function CarsScreen() {
       ) : null}
       {all.length === 0 ? null : (
         <div className="sheet scroll">
-          <table>
+          <table className="stacks">
             <thead>
               <tr>
                 <th scope="col">Plate</th>
@@ -60,7 +60,7 @@ export function CarsScreen() {
                   <td>
                     <Link href={`/customers/${car.customerId}`}>{car.customerName}</Link>
                   </td>
-                  <td>{car.controllerName ?? 'not chosen yet'}</td>
+                  <td className="soft">{car.controllerName ?? 'no controller chosen yet'}</td>
                 </tr>
               ))}
             </tbody>

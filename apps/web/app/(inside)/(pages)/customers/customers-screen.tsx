@@ -36,7 +36,7 @@ export function CustomersScreen() {
       ) : null}
       {all.length === 0 ? null : (
         <div className="sheet scroll">
-          <table>
+          <table className="stacks">
             <thead>
               <tr>
                 <th scope="col">Name</th>
@@ -53,9 +53,12 @@ export function CustomersScreen() {
                   <td>
                     <Link href={`/customers/${customer.id}`}>{customer.name}</Link>
                   </td>
-                  <td>{customer.phone ?? '–'}</td>
-                  <td>{customer.email ?? '–'}</td>
-                  <td className="n">{customer.carCount}</td>
+                  <td data-none={customer.phone === null ? '' : undefined}>{customer.phone ?? '–'}</td>
+                  <td data-none={customer.email === null ? '' : undefined}>{customer.email ?? '–'}</td>
+                  <td className="n">
+                    {customer.carCount}
+                    <span className="onStack"> {customer.carCount === 1 ? 'car' : 'cars'}</span>
+                  </td>
                 </tr>
               ))}
             </tbody>

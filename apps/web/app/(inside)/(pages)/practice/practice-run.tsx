@@ -2,14 +2,14 @@
 
 import type { PracticeOrder } from '@pullbook/practice-car';
 import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { askPractice } from '../../../../practice/ask-practice';
 import { PracticeBench } from './practice-bench';
 import { ReadyCheck } from './ready-check';
 import { TruthPart } from './truth-part';
-import { noPractice, type Practice } from './practice';
+import { keepPractice, readPractice } from './kept-practice';
 
 interface PracticeRunProps {
   readonly order: PracticeOrder;
@@ -19,8 +19,10 @@ interface PracticeRunProps {
 
 /** One car from the readiness check to the truth. */
 export function PracticeRun({ order, onAgain, onOther }: PracticeRunProps) {
-  const [practice, setPractice] = useState<Practice>(noPractice);
-  const [isReady, setReady] = useState(false);
+  // A page that is loaded anew goes on where it was.
+  const [kept, setKept] = useState(() => readPractice(order));
+  useEffect(() => keepPractice(order, kept), [order, kept]);
+  const { practice, isReady } = kept;
   const sheet = useQuery({
     queryKey: ['practice', 'sheet', order.level, order.number],
     queryFn: () => askPractice('sheet', order, {}),
@@ -35,18 +37,29 @@ export function PracticeRun({ order, onAgain, onOther }: PracticeRunProps) {
       </>
     );
   }
-  if (!isReady) return <ReadyCheck sheet={sheet.data} onReady={() => setReady(true)} />;
+  if (!isReady)
+    return <ReadyCheck sheet={sheet.data} onReady={() => setKept((old) => ({ ...old, isReady: true }))} />;
   const { ending } = practice;
   if (ending !== null) {
     return (
-      <TruthPart sheet={sheet.data} practice={{ ...practice, ending }} onAgain={onAgain} onOther={onOther} />
+      <TruthPart
+        sheet={sheet.data}
+        practice={{ ...practice, ending }}
+        onAgain={() => {
+          keepPractice(order, null);
+          onAgain();
+        }}
+        onOther={onOther}
+      />
     );
   }
   return (
     <PracticeBench
       sheet={sheet.data}
       practice={practice}
-      onChange={(change) => setPractice((old) => ({ ...old, ...change(old) }))}
+      onChange={(change) =>
+        setKept((old) => ({ ...old, practice: { ...old.practice, ...change(old.practice) } }))
+      }
     />
   );
 }

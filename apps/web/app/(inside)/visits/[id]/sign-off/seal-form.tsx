@@ -11,8 +11,9 @@ import { Empty } from '../../../../../components/marks/marks';
 import { ProblemNote } from '../../../../../components/marks/problem-note';
 import { useUnits } from '../../../../../components/units/use-units';
 import { useSeal } from '../../../../../queries/sign-off/use-sign-off';
-import { ChangedList, DataItem, itemId, ItemWords } from './checklist-items';
+import { ChangedList, DataItem, itemId } from './checklist-items';
 import { EvidencePart } from './evidence-part';
+import { HandItem } from './hand-item';
 import styles from './sign-off.module.css';
 
 interface SealFormProps {
@@ -28,6 +29,7 @@ export function SealForm({ visitId, signOff }: SealFormProps) {
   const seal = useSeal(visitId);
   const [done, setDone] = useState<ReadonlySet<string>>(new Set());
   const [begunRevision, setBegunRevision] = useState(signOff.checklistRevision);
+  const [notes, setNotes] = useState<ReadonlyMap<string, string>>(new Map());
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const draft = useDraft({ signedName: '' });
   const covered = signOff.presets.filter((one) => one.missing.length === 0 && !left.has(one.presetId));
@@ -36,7 +38,11 @@ export function SealForm({ visitId, signOff }: SealFormProps) {
   const submit = (event: FormEvent) => {
     event.preventDefault();
     const read = readValues(draft.values, units, SignOffNew, (from) => ({
-      items: signOff.items.map((item) => ({ key: item.key, done: done.has(itemId(item)), note: item.note })),
+      items: signOff.items.map((item) => ({
+        key: item.key,
+        done: done.has(itemId(item)),
+        note: notes.get(itemId(item)) ?? item.note,
+      })),
       checklistRevision: signOff.checklistRevision ?? undefined,
       presetIds: covered.map((one) => one.presetId),
       signedName: from.text('signedName'),
@@ -83,10 +89,12 @@ export function SealForm({ visitId, signOff }: SealFormProps) {
           {signOff.items.map((item) => (
             <li key={item.key}>
               {item.evidence === null ? (
-                <CheckField
-                  label={<ItemWords item={item} />}
-                  checked={done.has(itemId(item))}
-                  onChange={(isDone) => setDone(toggle(done, itemId(item), isDone))}
+                <HandItem
+                  item={item}
+                  isDone={done.has(itemId(item))}
+                  onDone={(isDone) => setDone(toggle(done, itemId(item), isDone))}
+                  note={notes.get(itemId(item)) ?? ''}
+                  onNote={(note) => setNotes(new Map([...notes, [itemId(item), note]]))}
                 />
               ) : (
                 <DataItem item={item} covered={covered} />

@@ -84,8 +84,7 @@ function Sealed({ signOff }: Readonly<{ signOff: SignOff }>) {
         </Mind>
       ) : null}
       <p className={`small soft ${styles.seal}`}>
-        Seal (SHA-256) {signOff.sealSha256}
-        {signOff.sealHolds === true ? ', holds' : ''}
+        {signOff.sealHolds === true ? 'The seal holds. ' : ''}SHA-256 {signOff.sealSha256}
       </p>
     </section>
   );
