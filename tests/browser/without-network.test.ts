@@ -122,7 +122,7 @@ describe('without network', () => {
       (question) =>
         new Promise<string>((resolve) => {
           const worker = new Worker('/advice-worker.js');
-          worker.onmessage = ({ data }) => resolve(JSON.stringify((data as { next: unknown }).next));
+          worker.onmessage = ({ data }) => resolve(JSON.stringify((data as { answer: unknown }).answer));
           worker.postMessage(question);
         }),
       { id: 1, basis: stillLocal.basis, pulls: await shownPulls(page) },
