@@ -7,13 +7,15 @@ import { install } from './steps/install.mjs';
 import { Tally } from './steps/tally.mjs';
 
 checkNode();
+// Fetched while the rest is set up.
+const chromium = ensureChromium();
 await install();
 await build();
-const chromium = await ensureChromium();
+await chromium;
 const tally = new Tally();
 await checks(tally);
 await tally.tests('PostgreSQL', ['--config', 'tests/postgres/vitest.config.ts']);
 await tally.tests('real browser', ['--config', 'tests/browser/vitest.config.ts'], {
-  env: { CHROMIUM_PATH: chromium },
+  env: { CHROMIUM_PATH: await chromium },
 });
 tally.finish();

@@ -1,9 +1,10 @@
 import type { Page } from 'playwright-core';
-import { beforeAll, expect, inject, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { sharedBrowser } from './shared-browser.js';
+import { sharedOrigin } from './shared-origin.js';
 import { signIn } from './sign-in.js';
 
-const origin = inject('origin');
+const origin = sharedOrigin();
 const browser = sharedBrowser();
 let page: Page;
 

@@ -1,13 +1,14 @@
 import type { Page } from 'playwright-core';
-import { describe, expect, inject, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { Keyboard, stopOf } from './keyboard.js';
 import { readingKpa, trueMeanPeakKpa } from './known-response.js';
 import { sharedBrowser } from './shared-browser.js';
+import { sharedOrigin } from './shared-origin.js';
 
 const goal = { targetKpa: 120, toleranceKpa: 4, ceilingKpa: 131 };
 const plate = 'TST 743';
 
-const origin = inject('origin');
+const origin = sharedOrigin();
 const browser = sharedBrowser();
 
 const heading = (page: Page, name: string | RegExp): Promise<void> =>

@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import papaparse from 'papaparse';
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { launchChromium } from './chromium.js';
 import { cellsOfRow, LONG_LOG, longLog } from './long-log.js';
 import { startProduct, type Product } from './product.js';
@@ -21,7 +21,7 @@ let page: Page;
 let traces: Locator;
 
 beforeAll(async () => {
-  product = await startProduct('demo');
+  product = await startProduct('demo', inject('demoBook'));
   browser = await launchChromium();
   ({ context, page } = await signIn(browser, product.origin, 'tuner@pullbook.example', {
     viewport: { width: 1440, height: 900 },

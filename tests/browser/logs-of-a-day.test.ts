@@ -1,5 +1,5 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { launchChromium } from './chromium.js';
 import { findCard } from './find-card.js';
 import { longLog } from './long-log.js';
@@ -14,7 +14,7 @@ let page: Page;
 let plate: string;
 
 beforeAll(async () => {
-  product = await startProduct('demo');
+  product = await startProduct('demo', inject('demoBook'));
   browser = await launchChromium();
   ({ context, page } = await signIn(browser, product.origin, 'tuner@pullbook.example', {
     viewport: { width: 1280, height: 900 },

@@ -1,13 +1,14 @@
 import type { Page } from 'playwright-core';
-import { describe, expect, inject, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { logOfPull, readingKpa, trueMeanPeakKpa } from './known-response.js';
 import { sharedBrowser } from './shared-browser.js';
+import { sharedOrigin } from './shared-origin.js';
 import { signIn } from './sign-in.js';
 
 const goal = { targetKpa: 120, toleranceKpa: 4, ceilingKpa: 131 };
 const plate = 'TST 731';
 
-const origin = inject('origin');
+const origin = sharedOrigin();
 const browser = sharedBrowser();
 
 const signedIn = (email: string) => signIn(browser(), origin, email);

@@ -1,10 +1,11 @@
-import { expect, inject, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { findCard } from './find-card.js';
 import { sharedBrowser } from './shared-browser.js';
+import { sharedOrigin } from './shared-origin.js';
 import { signIn } from './sign-in.js';
 import { violationsOf } from './violations-of.js';
 
-const origin = inject('origin');
+const origin = sharedOrigin();
 const browser = sharedBrowser();
 
 test('a drift alarm leads from the board to its charts, and from there to the visit of each pull', async () => {

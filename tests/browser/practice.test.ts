@@ -1,10 +1,11 @@
 import type { Page } from 'playwright-core';
-import { expect, inject, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { sharedBrowser } from './shared-browser.js';
+import { sharedOrigin } from './shared-origin.js';
 import { signIn } from './sign-in.js';
 import { violationsOf } from './violations-of.js';
 
-const origin = inject('origin');
+const origin = sharedOrigin();
 const browser = sharedBrowser();
 
 const heading = (page: Page, name: RegExp | string) => page.getByRole('heading', { name });

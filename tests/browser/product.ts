@@ -10,7 +10,8 @@ export interface Product {
   /** Where its book lies. */
   readonly dataDir: string;
   readonly output: () => string;
-  readonly stop: () => Promise<void>;
+  /** Ends it. @param keepsBook leaves its data folder; else that goes with it */
+  readonly stop: (keepsBook?: boolean) => Promise<void>;
 }
 
 const main = path.resolve(import.meta.dirname, '../../apps/api/dist/main.js');
@@ -44,9 +45,14 @@ async function untilHealthy(origin: string, child: ChildProcess, output: () => s
   throw new Error(`the server did not become healthy:\n${output()}`);
 }
 
-/** Starts the built product in the given mode and waits until it is healthy. */
-export async function startProduct(mode: 'demo' | 'serve' = 'demo'): Promise<Product> {
+/**
+ * Starts the built product in the given mode and waits until it is healthy.
+ *
+ * @param book data folder of a product that was stopped, to go on with a copy of; else a book of its own is begun
+ */
+export async function startProduct(mode: 'demo' | 'serve' = 'demo', book?: string): Promise<Product> {
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'product-'));
+  if (book !== undefined) fs.cpSync(book, folder, { recursive: true });
   const port = await freePort();
   const origin = `http://127.0.0.1:${port}`;
   const child = spawn(process.execPath, [main], {
@@ -64,13 +70,13 @@ export async function startProduct(mode: 'demo' | 'serve' = 'demo'): Promise<Pro
   let text = '';
   child.stdout.on('data', (chunk: Buffer) => (text += chunk.toString()));
   child.stderr.on('data', (chunk: Buffer) => (text += chunk.toString()));
-  const stop = async (): Promise<void> => {
+  const stop = async (keepsBook = false): Promise<void> => {
     if (child.exitCode === null) {
       const ended = new Promise((resolve) => child.once('exit', resolve));
       child.kill('SIGTERM');
       await ended;
     }
-    fs.rmSync(folder, { recursive: true, force: true });
+    if (!keepsBook) fs.rmSync(folder, { recursive: true, force: true });
   };
   try {
     await untilHealthy(origin, child, () => text);

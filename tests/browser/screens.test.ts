@@ -1,10 +1,11 @@
 import fs from 'node:fs';
 import path from 'node:path';
-import { afterAll, describe, expect, inject, test } from 'vitest';
+import { afterAll, describe, expect, test } from 'vitest';
 import { Devices } from './screens/devices.js';
 import { faultsOf } from './screens/looks.js';
 import { screens } from './screens/screens.js';
 import { sharedBrowser } from './shared-browser.js';
+import { sharedOrigin } from './shared-origin.js';
 
 const browser = sharedBrowser();
 let devices: Devices | undefined;
@@ -28,7 +29,7 @@ describe('every screen', () => {
   test.concurrent.each(chosen)(
     'has no accessibility fault and loses nothing on a phone, at 200 % zoom or with large text: $name',
     async (screen) => {
-      devices ??= new Devices(browser(), inject('origin'));
+      devices ??= new Devices(browser(), sharedOrigin());
       const { context, page } = await devices.open(screen);
       expect(await faultsOf(page, screen)).toEqual([]);
       await context.close();

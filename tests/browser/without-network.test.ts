@@ -1,14 +1,15 @@
 import type { NextPull, Pull } from '@pullbook/contracts';
 import { nextPullOf } from '@pullbook/next-pull';
 import type { APIRequestContext, BrowserContext, Page, Route } from 'playwright-core';
-import { describe, expect, inject, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { logOfPull, readingKpa } from './known-response.js';
 import { limitTurbo } from './limit-turbo.js';
 import { sharedBrowser } from './shared-browser.js';
+import { sharedOrigin } from './shared-origin.js';
 import { signIn } from './sign-in.js';
 import { visitOnTest, type VisitOnTest } from './visit-on-test.js';
 
-const origin = inject('origin');
+const origin = sharedOrigin();
 const browser = sharedBrowser();
 
 async function tunerAt(plate: string): Promise<{ context: BrowserContext; page: Page; visit: VisitOnTest }> {
