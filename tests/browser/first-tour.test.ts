@@ -18,6 +18,16 @@ async function startTour(page: Page, person: RegExp): Promise<void> {
   await tour(page).waitFor();
 }
 
+const stepOnServer = async (page: Page): Promise<number | null> =>
+  ((await (await page.request.get('/api/v1/me')).json()) as { tourStep: number | null }).tourStep;
+
+/** Over, as the server has it and as the page shows once everything that it asked for has come. */
+async function expectOver(page: Page): Promise<void> {
+  await expect.poll(() => stepOnServer(page), { timeout: 30_000 }).toBeNull();
+  await page.waitForLoadState('networkidle');
+  expect(await tour(page).count()).toBe(0);
+}
+
 test('the tour leads a tuner through the demo job, sees what was done, covers nothing, and is over for good', async () => {
   const { context, page } = await signIn(browser(), origin, 'tuner@pullbook.example', {
     viewport: { width: 360, height: 780 },
@@ -49,8 +59,37 @@ test('the tour leads a tuner through the demo job, sees what was done, covers no
   await says(page, '7 of 7, Report.');
   await tour(page).getByRole('button', { name: 'Done' }).click();
   await tour(page).waitFor({ state: 'detached' });
-  const me = await page.request.get('/api/v1/me');
-  expect(((await me.json()) as { tourStep: number | null }).tourStep).toBeNull();
+  await expectOver(page);
+  await context.close();
+});
+
+test('the tour begins although the server was just being asked who this is, and ends although a step is under way', async () => {
+  const { context, page } = await signIn(browser(), origin, 'tuner@pullbook.example', {
+    serviceWorkers: 'block',
+  });
+  let release = (): void => undefined;
+  const isStarted = new Promise<void>((resolve) => (release = resolve));
+  await page.route('**/api/v1/me', async (route) => {
+    if (route.request().method() !== 'GET') return route.continue();
+    const answer = await route.fetch();
+    await isStarted;
+    // The page may have given up on it.
+    return route.fulfill({ response: answer }).catch(() => undefined);
+  });
+  const asked = page.waitForRequest('**/api/v1/me');
+  await page.reload();
+  await asked;
+  await startTour(page, /^Menu of/);
+  release();
+  await says(page, '1 of 7, Board.');
+  await tour(page).getByRole('button', { name: 'Next step' }).click();
+  await says(page, '2 of 7, Readiness.');
+  await tour(page).getByRole('button', { name: 'End tour' }).click();
+  await tour(page).waitFor({ state: 'detached' });
+  await page.unroute('**/api/v1/me');
+  await page.reload();
+  await page.getByRole('button', { name: /^Menu of/ }).waitFor();
+  await expectOver(page);
   await context.close();
 });
 
@@ -64,6 +103,6 @@ test('the desk’s tour has no tuning in it, and can be ended at any step', asyn
   await tour(page).waitFor({ state: 'detached' });
   await page.reload();
   await page.getByRole('heading', { name: 'Take in a car' }).waitFor();
-  expect(await tour(page).count()).toBe(0);
+  await expectOver(page);
   await context.close();
 });

@@ -7,6 +7,8 @@ export interface SendOptions {
   readonly ifMatch?: number;
   readonly idempotencyKey?: string;
   readonly signal?: AbortSignal;
+  /** Goes out even if the page is left or loaded anew meanwhile. */
+  readonly keepalive?: boolean;
 }
 
 type Method = 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
@@ -60,6 +62,7 @@ async function reach(method: Method, path: string, options: SendOptions): Promis
       method,
       headers,
       credentials: 'same-origin',
+      keepalive: options.keepalive === true,
       ...(options.body === undefined ? {} : { body: JSON.stringify(options.body) }),
       ...(options.signal === undefined ? {} : { signal: options.signal }),
     });

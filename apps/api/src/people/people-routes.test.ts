@@ -150,6 +150,7 @@ test('GET /health says that the book can be read', async () => {
 test('PATCH /me keeps where one person’s first tour is, over for good with null, and refuses a change of nothing', async () => {
   const tourOf = async (who: typeof shop.tuner) => (await who.ask('GET', '/me')).json().tourStep as unknown;
   const before = await tourOf(shop.desk);
+  await shop.tuner.ask('PATCH', '/me', { payload: { tourStep: 0 } });
   expect((await shop.tuner.ask('PATCH', '/me', { payload: { tourStep: 3 } })).json().tourStep).toBe(3);
   expect(await tourOf(shop.tuner)).toBe(3);
   expect(await tourOf(shop.desk)).toBe(before);
@@ -157,4 +158,17 @@ test('PATCH /me keeps where one person’s first tour is, over for good with nul
   expect(await tourOf(shop.tuner)).toBeNull();
   for (const payload of [{}, { tourStep: -1 }, { tourStep: 1.5 }])
     expect((await shop.tuner.ask('PATCH', '/me', { payload })).statusCode).toBe(400);
+});
+
+test('PATCH /me takes a step of the tour that arrives late for no new one: not back, and not after its end', async () => {
+  const sent = async (tourStep: number | null) =>
+    (await shop.tuner.ask('PATCH', '/me', { payload: { tourStep } })).json().tourStep as unknown;
+  expect([await sent(0), await sent(4), await sent(2), await sent(null), await sent(5)]).toEqual([
+    0,
+    4,
+    4,
+    null,
+    null,
+  ]);
+  expect(await sent(0)).toBe(0);
 });

@@ -27,7 +27,7 @@ export function Gate({ children }: Readonly<{ children: ReactNode }>) {
       <Live>
         <SkipLink />
         <OutboxRunner me={me.data} />
-        <TourPlace me={me.data} />
+        <TourPlace me={me.data} isAsking={me.isFetching} />
         <FindPlace>{children}</FindPlace>
       </Live>
     );
