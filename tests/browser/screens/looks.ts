@@ -38,8 +38,18 @@ async function take(page: Page, { width, height, scheme, textRatio = 1 }: Look):
   }, textRatio);
 }
 
+/** What loads when somebody scrolls to it is looked at too. */
+async function scrollToAll(page: Page): Promise<void> {
+  const toCome = page.locator('[data-kept-free]');
+  for (let left = await toCome.count(); left > 0; left -= 1) {
+    await toCome.first().evaluate((place) => place.scrollIntoView({ block: 'center' }));
+    await page.waitForFunction((most) => document.querySelectorAll('[data-kept-free]').length < most, left);
+  }
+}
+
 /** Everything that the four looks find wrong with a screen as it stands; empty where nothing is. */
 export async function faultsOf(page: Page, screen: Screen): Promise<string[]> {
+  await scrollToAll(page);
   const faults: string[] = [];
   const least = screen.isForGloves === true ? GLOVE_PX : FINGER_PX;
   for (const look of [tablet, phone, zoomed, largeText]) {

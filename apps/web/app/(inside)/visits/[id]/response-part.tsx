@@ -2,10 +2,18 @@
 
 import type { Car, Controller, DutyAdvice, Preset, Pull } from '@pullbook/contracts';
 import type { ChartFigures } from '@pullbook/pictures';
+import dynamic from 'next/dynamic';
+import { KeptFree, WhenNear } from '../../../../components/near/when-near';
 import { nextRange } from '../../../../components/pictures/next-range';
-import { ResponseChart } from '../../../../components/pictures/response-chart';
 import { dutyRangeOf } from './held-values';
 import styles from './visit.module.css';
+
+// Below what is needed to drive and to write down: it loads when somebody scrolls to it.
+const chartHeight = 280;
+const ResponseChart = dynamic(
+  () => import('../../../../components/pictures/response-chart').then((part) => part.ResponseChart),
+  { loading: () => <KeptFree leastHeight={chartHeight} /> },
+);
 
 interface ResponsePartProps {
   readonly preset: Preset;
@@ -22,7 +30,9 @@ export function ResponsePart({ preset, car, controller, pulls, advice }: Respons
   return (
     <figure className={styles.response}>
       <figcaption>Response: peak against duty</figcaption>
-      <ResponseChart figures={figures} />
+      <WhenNear leastHeight={chartHeight}>
+        <ResponseChart figures={figures} />
+      </WhenNear>
     </figure>
   );
 }
