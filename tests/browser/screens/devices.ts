@@ -4,6 +4,9 @@ import type { Product } from '../product.js';
 import { signIn } from '../sign-in.js';
 import { people, type Person, type Screen } from './screen.js';
 
+/** A device that is only signed in with keeps nothing for when there is no network. */
+const lean = { serviceWorkers: 'block' } as const;
+
 type Kept = Awaited<ReturnType<BrowserContext['storageState']>>;
 
 /** Opens screens on devices of their own, each person signed in once. Close them. */
@@ -25,6 +28,7 @@ export class Devices {
     const context = await this.browser.newContext({
       baseURL: await this.originOf(screen),
       viewport: { width: 1180, height: 820 },
+      serviceWorkers: screen.keepsShell === true ? 'allow' : 'block',
       ...(state === null ? {} : { storageState: state }),
       ...options,
     });
@@ -56,8 +60,8 @@ export class Devices {
     const origin = await this.originOf(screen);
     const { context } =
       screen.book === 'new'
-        ? await signIn(this.browser, origin, newBookOwner.email, { password: newBookOwner.password })
-        : await signIn(this.browser, origin, people[who]);
+        ? await signIn(this.browser, origin, newBookOwner.email, { ...lean, password: newBookOwner.password })
+        : await signIn(this.browser, origin, people[who], lean);
     const state = await context.storageState();
     await context.close();
     return state;

@@ -4,7 +4,13 @@ import { limitTurbo } from '../limit-turbo.js';
 import { visitOnTest, type VisitOnTest } from '../visit-on-test.js';
 import type { Screen } from './screen.js';
 
-const visit = { route: '/visits/[id]', who: 'owner', isForGloves: true, isPictured: true } as const;
+const visit = {
+  route: '/visits/[id]',
+  who: 'owner',
+  isForGloves: true,
+  isPictured: true,
+  keepsShell: true,
+} as const;
 
 /** Writes down two pulls without network; the first two peaks of the tests' own response. */
 async function writeDownTwo(page: Page, context: BrowserContext, plate: string): Promise<VisitOnTest> {

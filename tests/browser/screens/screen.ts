@@ -8,6 +8,8 @@ export interface Screen {
   readonly who: Person;
   /** In which book: the demo's, unless a book that has just been opened is wanted. */
   readonly book?: 'new';
+  /** Whether the device keeps the dashboard for when there is no network; else it is spared fetching all of it. */
+  readonly keepsShell?: true;
   /** Brings the screen about; ends when what it is about stands there. */
   readonly open: (page: Page, context: BrowserContext) => Promise<unknown>;
   /** Whether `npm run docs:pictures` takes it. */
