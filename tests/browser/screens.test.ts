@@ -1,6 +1,7 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
+import { pictureName, picturesOf, picturesPage } from './pictures-page.js';
 import { Devices } from './screens/devices.js';
 import { faultsOf } from './screens/looks.js';
 import { screens } from './screens/screens.js';
@@ -24,6 +25,18 @@ describe('every screen', () => {
     const listed = new Set(screens.flatMap(({ route }) => route ?? []));
     expect([...listed].sort()).toEqual(routes.sort());
     expect(new Set(screens.map(({ name }) => name)).size).toBe(screens.length);
+  });
+
+  test('and state has its pictures in docs, all of them on one page: npm run docs:pictures', () => {
+    const folder = path.resolve(import.meta.dirname, '../../docs/pictures');
+    expect(fs.readFileSync(path.join(folder, 'README.md'), 'utf8')).toBe(picturesPage(screens));
+    const listed = screens.flatMap((screen) => picturesOf(screen).map((look) => pictureName(screen, look)));
+    expect(
+      fs
+        .readdirSync(folder)
+        .filter((file) => file.endsWith('.png'))
+        .sort(),
+    ).toEqual(listed.sort());
   });
 
   test.concurrent.each(chosen)(

@@ -1,29 +1,22 @@
-// npm run docs:pictures [-- NAME …]: pictures of all screens that want one, or of those named, into docs/pictures.
+// npm run docs:pictures [-- NAME …]: pictures of all screens and states, or of those named, into docs/pictures, and the
+// page that lists them.
 import fs from 'node:fs';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { launchChromium } from './chromium.js';
+import { pictureName, picturesPage, picturesOf, sizes, type PictureLook } from './pictures-page.js';
 import { startProduct } from './product.js';
 import { Devices } from './screens/devices.js';
 import type { Screen } from './screens/screen.js';
 import { screens } from './screens/screens.js';
 
 const folder = path.resolve(import.meta.dirname, '../../docs/pictures');
-const sizes = {
-  phone: { width: 360, height: 780 },
-  tablet: { width: 1180, height: 820 },
-  desktop: { width: 1440, height: 900 },
-} as const;
-type Size = keyof typeof sizes;
-
-interface Look {
-  readonly size: Size;
-  readonly scheme: 'light' | 'dark';
-}
 
 /** Longest wait for a page to come to rest, and how long it has to stay so, ms. */
 const LONGEST_MS = 30_000;
-const QUIET_MS = 1500;
+const QUIET_MS = 1000;
+/** Devices side by side. */
+const DEVICES = 3;
 
 /** Waits until nothing has been on its way for a while. */
 async function untilQuiet(page: Page): Promise<void> {
@@ -35,11 +28,12 @@ async function untilQuiet(page: Page): Promise<void> {
   }
 }
 
-async function take(devices: Devices, { size, scheme }: Look, screen: Screen): Promise<void> {
-  const { context, page } = await devices.open(screen, { viewport: sizes[size], colorScheme: scheme });
+async function take(devices: Devices, look: PictureLook, screen: Screen): Promise<void> {
+  const options = { viewport: sizes[look.size], colorScheme: look.scheme };
+  const { context, page } = await devices.open(screen, options);
   await page.waitForLoadState('load');
   await untilQuiet(page);
-  await page.screenshot({ path: path.join(folder, `${screen.name}-${size}-${scheme}.png`) });
+  await page.screenshot({ path: path.join(folder, pictureName(screen, look)) });
   await context.close();
 }
 
@@ -49,12 +43,15 @@ const devices = new Devices(browser, product.origin);
 try {
   fs.mkdirSync(folder, { recursive: true });
   const named = process.argv.slice(2);
-  const wanted = (screen: Screen) => (named.length === 0 ? screen.isPictured : named.includes(screen.name));
-  for (const screen of screens.filter(wanted)) {
-    for (const size of Object.keys(sizes) as Size[]) {
-      for (const scheme of ['light', 'dark'] as const) await take(devices, { size, scheme }, screen);
+  const wanted = screens.filter(({ name }) => named.length === 0 || named.includes(name));
+  const jobs = wanted.flatMap((screen) => picturesOf(screen).map((look) => ({ screen, look })));
+  const work = async (): Promise<void> => {
+    for (let job = jobs.shift(); job !== undefined; job = jobs.shift()) {
+      await take(devices, job.look, job.screen);
     }
-  }
+  };
+  await Promise.all(Array.from({ length: DEVICES }, work));
+  fs.writeFileSync(path.join(folder, 'README.md'), picturesPage(screens));
 } finally {
   await devices.close();
   await browser.close();

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import type { Screen } from './screen.js';
 
-const desk = { who: 'desk', isPictured: true } as const;
+const desk = { who: 'desk' } as const;
 
 async function toIntake(page: Page): Promise<void> {
   await page.goto('/intake');
@@ -36,7 +36,6 @@ export const deskScreens: readonly Screen[] = [
     ...desk,
     name: 'board-move',
     route: '/board',
-    isPictured: false,
     within: '[data-list]',
     open: async (page) => {
       await page.goto('/board');
@@ -110,7 +109,6 @@ export const deskScreens: readonly Screen[] = [
     ...desk,
     name: 'finder-nothing',
     route: '/board',
-    isPictured: false,
     open: async (page) => {
       await page.goto('/board');
       await page.getByRole('button', { name: 'Find', exact: true }).click();

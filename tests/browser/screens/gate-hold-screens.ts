@@ -54,7 +54,6 @@ export const gateHoldScreens: readonly Screen[] = [
   {
     ...visit,
     name: 'visit-gate-hold',
-    isPictured: true,
     open: async (page) => {
       const own = await keptVisit(page, 'SCR 501', {});
       await page.goto(`/visits/${own.visitId}`);
@@ -76,7 +75,6 @@ export const gateHoldScreens: readonly Screen[] = [
   {
     ...visit,
     name: 'visit-gate-hold-found',
-    isPictured: true,
     open: async (page) => {
       const own = await keptVisit(page, 'SCR 503', {});
       await driveUntilFound(page, own);

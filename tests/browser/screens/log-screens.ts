@@ -3,7 +3,7 @@ import { logOfPull } from '../known-response.js';
 import { visitOnTest, type VisitOnTest } from '../visit-on-test.js';
 import type { Screen } from './screen.js';
 
-const visit = { route: '/visits/[id]', who: 'owner', isForGloves: true, isPictured: true } as const;
+const visit = { route: '/visits/[id]', who: 'owner', isForGloves: true } as const;
 
 /** Brings a log to a visit as a person does. */
 async function bringLog(page: Page, { visitId }: VisitOnTest, name: string, text: string): Promise<void> {
@@ -42,7 +42,6 @@ export const logScreens: readonly Screen[] = [
   {
     ...visit,
     name: 'visit-log-without-pull',
-    isPictured: false,
     open: async (page) => {
       const text = logOfPull(62).split('\r\n').slice(0, 60).join('\r\n');
       await bringLog(page, await visitOnTest(page.request, 'SCR 403'), 'cruise.csv', text);

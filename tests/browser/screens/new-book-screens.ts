@@ -15,7 +15,6 @@ export const newBookScreens: readonly Screen[] = [
     ...newOwner,
     name: 'board-empty',
     route: '/board',
-    isPictured: true,
     open: empty('/board', 'No car is in the house, and none is booked.'),
   },
   { ...newOwner, name: 'cars-empty', route: '/cars', open: empty('/cars', 'No car is in the book yet.') },

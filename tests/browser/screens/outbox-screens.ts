@@ -8,7 +8,6 @@ const visit = {
   route: '/visits/[id]',
   who: 'owner',
   isForGloves: true,
-  isPictured: true,
   keepsShell: true,
 } as const;
 
@@ -31,11 +30,15 @@ async function writeDownTwo(page: Page, context: BrowserContext, plate: string):
   return own;
 }
 
-const openOutbox = (page: Page) =>
-  page
+/** Closes what the screen has to say, then opens the list. */
+async function openOutbox(page: Page): Promise<void> {
+  const close = page.getByRole('button', { name: 'Close notice' });
+  while ((await close.count()) > 0) await close.first().click();
+  await page
     .getByRole('button', { name: /^Not yet sent/ })
     .first()
     .click();
+}
 
 /** What a device shows while it holds what the server does not have, and what it asks when the server says no. */
 export const outboxScreens: readonly Screen[] = [
@@ -46,6 +49,7 @@ export const outboxScreens: readonly Screen[] = [
       await writeDownTwo(page, context, 'SCR 201');
       // The line of the proof part: what it does not count yet.
       await page.getByText('2 pulls not sent from this device').waitFor();
+      await page.evaluate(() => window.scrollTo(0, 0));
     },
   },
   {

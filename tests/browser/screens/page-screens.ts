@@ -3,7 +3,7 @@ import { findCard } from '../find-card.js';
 import { collectedVisitId, customerIdOf, logPath, reportPath } from './places.js';
 import type { Screen } from './screen.js';
 
-const owner = { who: 'owner', isPictured: true } as const;
+const owner = { who: 'owner', isPage: true } as const;
 
 const heading = (page: Page, name: string | RegExp): Promise<void> =>
   page.getByRole('heading', { name }).first().waitFor();
@@ -17,9 +17,9 @@ const at = (address: string, name: string | RegExp) => async (page: Page) => {
 /** Every page of the dashboard as a person finds it in the demo workshop, and the customer's report. */
 export const pageScreens: readonly Screen[] = [
   { name: 'start', route: '/', who: 'owner', open: at('/', 'Board') },
-  { name: 'sign-in', route: '/sign-in', who: 'nobody', open: at('/sign-in', /./) },
+  { name: 'sign-in', route: '/sign-in', who: 'nobody', isPage: true, open: at('/sign-in', /./) },
   { name: 'without-network', route: '/without-network', who: 'nobody', open: at('/without-network', /./) },
-  { name: 'words', route: '/words', who: 'nobody', open: at('/words', 'Words') },
+  { name: 'words', route: '/words', who: 'nobody', isPage: true, open: at('/words', 'Words') },
   {
     ...owner,
     name: 'board',

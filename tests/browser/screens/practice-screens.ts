@@ -38,7 +38,7 @@ export const practiceScreens: readonly Screen[] = [
   {
     ...practice,
     name: 'practice',
-    isPictured: true,
+    isPage: true,
     open: async (page) => {
       await toTheBench(page);
       for (const [index, dutyPct] of [10, 20, 30, 40].entries()) await drive(page, dutyPct, index + 1);
@@ -49,7 +49,6 @@ export const practiceScreens: readonly Screen[] = [
   {
     ...practice,
     name: 'practice-truth',
-    isPictured: true,
     open: async (page) => {
       await toTheBench(page);
       for (const [index, dutyPct] of [10, 20, 35, 45, 55, 60].entries())

@@ -12,8 +12,8 @@ export interface Screen {
   readonly keepsShell?: true;
   /** Brings the screen about; ends when what it is about stands there. */
   readonly open: (page: Page, context: BrowserContext) => Promise<unknown>;
-  /** Whether `npm run docs:pictures` takes it. */
-  readonly isPictured?: boolean;
+  /** Whether `npm run docs:pictures` takes it in every size, by day and by night; else two pictures of it are enough. */
+  readonly isPage?: boolean;
   /** Whether a tuner with gloves uses it in a moving car: targets of 48 px. */
   readonly isForGloves?: boolean;
   /** Brings it about again after the window has changed its size: what folds away then. */

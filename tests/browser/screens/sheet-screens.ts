@@ -64,7 +64,6 @@ export const sheetScreens: readonly Screen[] = [
     ...owner,
     name: 'sign-off-open',
     route: '/visits/[id]/sign-off',
-    isPictured: true,
     open: async (page) => {
       await page.goto(`/visits/${(await findCard(page, /^next pull/i)).visitId}/sign-off`);
       await page.getByRole('button', { name: 'Sign off and seal' }).waitFor();
@@ -101,7 +100,6 @@ export const sheetScreens: readonly Screen[] = [
     ...owner,
     name: 'not-found',
     route: null,
-    isPictured: true,
     open: async (page) => {
       await page.goto('/no-such-place');
       await page.getByRole('heading', { name: 'No such page in this book' }).waitFor();
@@ -120,7 +118,6 @@ export const sheetScreens: readonly Screen[] = [
     ...owner,
     name: 'board-out-of-reach',
     route: '/board',
-    isPictured: true,
     open: async (page) => {
       await page.route('**/api/v1/board*', (route) => route.fulfill({ status: 500, json: {} }));
       await page.goto('/board');
@@ -131,7 +128,6 @@ export const sheetScreens: readonly Screen[] = [
     name: 'sign-in-wrong',
     route: '/sign-in',
     who: 'nobody',
-    isPictured: true,
     open: async (page) => {
       await page.goto('/sign-in');
       await page.getByLabel('Email').fill('tuner@pullbook.example');
@@ -144,7 +140,6 @@ export const sheetScreens: readonly Screen[] = [
     name: 'first-owner',
     route: '/sign-in',
     who: 'nobody',
-    isPictured: true,
     open: async (page) => {
       await page.route('**/api/v1/setup', (route) =>
         route.fulfill({ json: { needsFirstOwner: true, demo: false } }),

@@ -24,7 +24,6 @@ export const tourScreens: readonly Screen[] = [
     ...owner,
     name: 'tour-first',
     route: '/board',
-    isPictured: true,
     open: (page) => atStep(page, '/board', 0, '1 of 7, Board.'),
   },
   {
@@ -43,7 +42,6 @@ export const tourScreens: readonly Screen[] = [
     ...newOwner,
     name: 'tour-new-first',
     route: '/board',
-    isPictured: true,
     open: (page) => atStep(page, '/board', 0, '1 of 7, Practice.'),
   },
   {

@@ -64,7 +64,6 @@ export const visitScreens: readonly Screen[] = [
   {
     ...visit,
     name: 'visit-over-ceiling',
-    isPictured: true,
     open: async (page) => {
       const own = await visitOnTest(page.request, 'SCR 105');
       await pullOnRecord(page, own, { dutyPct: 10, peakKpa: 62 });
@@ -80,7 +79,6 @@ export const visitScreens: readonly Screen[] = [
   {
     ...visit,
     name: 'visit-in-psi',
-    isPictured: true,
     open: async (page) => {
       await readsPsi(page);
       await drivenVisit(page);
@@ -102,7 +100,6 @@ export const visitScreens: readonly Screen[] = [
   {
     ...visit,
     name: 'visit-accepted',
-    isPictured: true,
     open: async (page) => {
       const own = await visitOnTest(page.request, 'SCR 106');
       const dutyPct = await driveUntilAccepted(page, own);

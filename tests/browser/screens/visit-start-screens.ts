@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { visitOnTest, type LeftOut } from '../visit-on-test.js';
 import type { Screen } from './screen.js';
 
-const visit = { route: '/visits/[id]', who: 'owner', isForGloves: true, isPictured: true } as const;
+const visit = { route: '/visits/[id]', who: 'owner', isForGloves: true } as const;
 
 /** Opens a visit that is without what is named; ends at the heading of what the product asks for instead. */
 const without = (plate: string, leftOut: readonly LeftOut[], asksFor: RegExp) => async (page: Page) => {
@@ -21,7 +21,6 @@ export const visitStartScreens: readonly Screen[] = [
   {
     ...visit,
     name: 'visit-start-faults',
-    isPictured: false,
     open: async (page) => {
       await without('SCR 302', ['controller', 'goal', 'session'], /^Start a tuning session/)(page);
       await page.getByLabel('Air temperature', { exact: false }).fill('warm');
@@ -37,7 +36,6 @@ export const visitStartScreens: readonly Screen[] = [
   {
     ...visit,
     name: 'visit-readiness-open',
-    isPictured: false,
     open: async (page) => {
       await without('SCR 304', ['readiness'], /^Readiness check/)(page);
       await page.getByRole('checkbox').first().check();

@@ -1,5 +1,6 @@
 import type { PresetEvidence, Report, ReportPull } from '@pullbook/contracts';
 import type { StripFigures } from '@pullbook/pictures';
+import { sayPressures } from '@pullbook/tuning-math';
 import type { PaperFormat } from './pressure-format.js';
 
 /** What page and paper say of one preset, so that both say the same. */
@@ -90,7 +91,7 @@ function proofOf(preset: PresetEvidence, pullCount: number, format: PaperFormat)
     : 'No pull was made with the engine bay hot from driving; expect a little less or more then.';
   const ceiling = preset.ceilingKept ? ' None passed the ceiling.' : '';
   if (!isProven(preset)) {
-    return `Made by ${pulls} at the settings that are now stored.${ceiling} ${heat} Not proven in full; missing for that: ${preset.unproven.join('; ')}.`;
+    return `Made by ${pulls} at the settings that are now stored.${ceiling} ${heat} Not proven in full; missing for that: ${sayPressures(preset.unproven.join('; '), format.write, format.unit)}.`;
   }
   return `Proven by ${pulls} at the settings that are now stored.${ceiling}${promiseOf(preset, format)} ${heat}`;
 }

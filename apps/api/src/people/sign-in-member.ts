@@ -25,7 +25,7 @@ export async function signInMember(door: Door, input: SignIn): Promise<{ me: Me;
   const mayEnter = found !== null && found.active && (!found.workshop.isDemo || door.mode === 'demo');
   const fits = await isPasswordRight(mayEnter ? found.passwordHash : null, input.password);
   if (!mayEnter || !fits) {
-    throw new DomainError('wrong-email-or-password', 'mail address or password is wrong');
+    throw new DomainError('wrong-email-or-password', 'email or password is wrong');
   }
   return { me: presentMe(found), secret: await openSignIn(door.client, found, door.now()) };
 }

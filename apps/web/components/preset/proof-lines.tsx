@@ -1,19 +1,29 @@
 'use client';
 
-import type { Preset } from '@pullbook/contracts';
+import type { DutyAdvice, Preset } from '@pullbook/contracts';
 import { formatNumber } from '@pullbook/tuning-math';
 import { useUnits } from '../units/use-units';
 import { presetStateNames, presetStateShapes } from './preset-state-names';
 
+interface ProofLinesProps {
+  readonly preset: Preset;
+  /** The advice that is shown beside, if one is. */
+  readonly advice?: DutyAdvice | null;
+}
+
+const listed = (missing: string): string => (missing === '' ? '' : `missing: ${missing}`);
+
 /** Where a preset stands, what is missing before it can move on, and what its pulls promise so far. */
-export function ProofLines({ preset }: Readonly<{ preset: Preset }>) {
+export function ProofLines({ preset, advice = null }: ProofLinesProps) {
   const units = useUnits();
+  // Where the advice says stop, why stands above, large.
+  const missing = advice?.action === 'stop' ? 'stopped' : listed(units.say(preset.missing.join('; ')));
   return (
     <>
       <p>
         <span aria-hidden="true">{presetStateShapes[preset.state]} </span>
         <b>{presetStateNames[preset.state]}</b>
-        {preset.missing.length === 0 ? '' : `; missing: ${units.say(preset.missing.join('; '))}`}
+        {missing === '' ? '' : `; ${missing}`}
       </p>
       <Promise proof={preset.proof} />
     </>

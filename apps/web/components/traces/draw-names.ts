@@ -51,20 +51,21 @@ interface PlacedGoal {
   readonly y: number;
 }
 
-/** On a phone the names stand in the lane's upper corner, each behind a piece of its line; goals beside their level. */
+/**
+ * On a phone the names stand in the lane's upper corner, or below where the ceiling runs through that, each behind a
+ * piece of its line; goals beside their level.
+ */
 export function drawKey(
   scene: Scene,
-  { lane, top }: { readonly lane: Lane; readonly top: number },
+  { lane, top, bottom }: Box & { readonly lane: Lane },
   goals: readonly PlacedGoal[],
 ): void {
   const { context, layout, state } = scene;
   context.font = face(12.5, 500);
   context.textBaseline = 'middle';
-  for (const { goal, y } of goals) {
-    const width = context.measureText(goal.text).width;
-    word(scene, { text: goal.text, x: layout.right - width - 4, y: goal.isCeiling ? y - 11 : y + 12, width });
-  }
-  let [x, y] = [layout.left + 6, top + 8];
+  for (const goal of goals) drawGoalWord(scene, goal);
+  const from = keyFrom({ top, bottom }, goals.length === 0 || state.mode === 'compare');
+  let [x, y] = [layout.left + 6, from.y];
   if (state.mode === 'compare') {
     drawTitle(scene, { lane, top });
     y += NAME_PX;
@@ -73,11 +74,21 @@ export function drawKey(
   }
   for (const { label, look } of lane.lines) {
     const width = SAMPLE_PX + 5 + context.measureText(label).width;
-    if (x + width > layout.right && x > layout.left + 6) [x, y] = [layout.left + 6, y + NAME_PX];
+    if (x + width > layout.right && x > layout.left + 6) [x, y] = [layout.left + 6, y + from.nextPx];
     word(scene, { text: label, x: x + SAMPLE_PX + 4, y, width: width - SAMPLE_PX - 4 }, SAMPLE_PX + 4);
     drawSample(scene, look, x, y);
     x += width + 12;
   }
+}
+
+/** Where the names begin, and how far further the next line of them stands. */
+const keyFrom = ({ top, bottom }: Box, isUpper: boolean) =>
+  isUpper ? { y: top + 8, nextPx: NAME_PX } : { y: bottom - 10, nextPx: -NAME_PX };
+
+function drawGoalWord(scene: Scene, { goal, y }: PlacedGoal): void {
+  const { width } = scene.context.measureText(goal.text);
+  const x = scene.layout.right - width - 4;
+  word(scene, { text: goal.text, x, y: goal.isCeiling ? y - 11 : y + 12, width });
 }
 
 /** What a lane of compared pulls shows. */

@@ -1,6 +1,11 @@
 import type { Units } from '@pullbook/contracts';
-import { convertPressure, formatNumber, formatPressure, formatTemperature } from '@pullbook/tuning-math';
-import { sayPressures } from './say-pressures';
+import {
+  convertPressure,
+  formatNumber,
+  formatPressure,
+  formatTemperature,
+  sayPressures,
+} from '@pullbook/tuning-math';
 
 /** Decimals of a measured peak: finer than a goal by one figure. */
 const peakDigits = { kPa: 1, bar: 3, psi: 1 } as const;

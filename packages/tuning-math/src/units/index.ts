@@ -12,5 +12,6 @@ export { parseTemperature } from './parse-temperature.js';
 export type { AbsoluteKpa, GaugeKpa } from './pressure-kinds.js';
 export { PRESSURE_UNITS, type PressureUnit } from './pressure-units.js';
 export { QUANTITY_UNITS, type Quantity, type QuantityUnit } from './quantity-units.js';
+export { sayPressures } from './say-pressures.js';
 export { toAbsoluteKpa } from './to-absolute-kpa.js';
 export { toGaugeKpa } from './to-gauge-kpa.js';

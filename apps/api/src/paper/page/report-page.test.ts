@@ -61,6 +61,15 @@ describe('reportPage(report, place)', () => {
     expect(page).not.toMatch(/110.*kPa<\/dd>/);
   });
 
+  it('says what is missing for a proof in the unit that is shown, too', () => {
+    const [first, ...rest] = reportExample.presets;
+    if (first === undefined) throw new Error('the example has no preset');
+    const unproven = ['3 more pulls; so far they can only be promised within 100.0 kPa to 120.0 kPa'];
+    const presets = [{ ...first, proven: false, unproven }, ...rest];
+    const page = reportPage({ ...reportExample, presets }, { ...place, pressure: 'psi' });
+    expect(page).toContain('within 14.5 psi to 17.4 psi');
+  });
+
   it('warns before everything else when the seal does not hold', () => {
     const page = reportPage({ ...reportExample, sealHolds: false }, place);
     expect(page.indexOf('The seal does not hold')).toBeLessThan(page.indexOf('Before you use full boost'));

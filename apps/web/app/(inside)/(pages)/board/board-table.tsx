@@ -17,6 +17,9 @@ interface BoardTableProps {
   readonly onMore: (() => void) | null;
 }
 
+/** Marks what is not worth a place of its own on a phone. */
+const noneIf = (isNone: boolean) => (isNone ? '' : undefined);
+
 /** The same cards as lines, for yards with many. */
 export function BoardTable({ cards, counts, onMove, onMore }: BoardTableProps) {
   const count = Object.values(counts ?? {}).reduce((sum, one) => sum + one, 0);
@@ -25,7 +28,7 @@ export function BoardTable({ cards, counts, onMove, onMore }: BoardTableProps) {
   return (
     <>
       <div className={`sheet ${styles.tableSheet}`} tabIndex={0} role="region" aria-label="Cars as a table">
-        <table>
+        <table className="stacks">
           <thead>
             <tr>
               {[
@@ -59,10 +62,14 @@ export function BoardTable({ cards, counts, onMove, onMore }: BoardTableProps) {
                 <td>{card.model}</td>
                 <td>{card.customerName}</td>
                 <td>{stageNames[card.stage]}</td>
-                <td>{card.tunerName ?? '–'}</td>
-                <td>{card.bay ?? '–'}</td>
-                <td>{card.bookedFor === null ? '–' : sayWhen(card.bookedFor, now)}</td>
-                <td>{card.promisedAt === null ? '–' : sayWhen(card.promisedAt, now)}</td>
+                <td data-none={noneIf(card.tunerName === null)}>{card.tunerName ?? '–'}</td>
+                <td data-none={noneIf(card.bay === null)}>{card.bay ?? '–'}</td>
+                <td data-name="booked" data-none={noneIf(card.bookedFor === null)}>
+                  {card.bookedFor === null ? '–' : sayWhen(card.bookedFor, now)}
+                </td>
+                <td data-name="promised" data-none={noneIf(card.promisedAt === null)}>
+                  {card.promisedAt === null ? '–' : sayWhen(card.promisedAt, now)}
+                </td>
                 <td>
                   <span className={card.needsAttention ? styles.statusMind : styles.status}>
                     {card.needsAttention ? <span aria-hidden="true">▲ </span> : null}

@@ -43,8 +43,7 @@ export function ControllersScreen() {
         {(controllers.data ?? []).map((one) => (
           <li key={one.id} className="sheet stack">
             <div className="row">
-              <h2>{one.name}</h2>
-              <span className="grow" />
+              <h2 className="grow">{one.name}</h2>
               {mayTune ? (
                 <Button kind="quiet" aria-label={`Change ${one.name}`} onClick={() => setOpened(one)}>
                   Change

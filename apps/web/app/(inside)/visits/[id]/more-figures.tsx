@@ -34,7 +34,6 @@ export function MoreFigures({ draft, held, preset, controller, onPad }: MoreFigu
   );
   return (
     <>
-      <Settings draft={draft} held={held} controller={controller} />
       {isOverride ? (
         <CheckField
           label="Timed override was on"
@@ -42,13 +41,16 @@ export function MoreFigures({ draft, held, preset, controller, onPad }: MoreFigu
           onChange={(isOn) => draft.set({ overrideOff: isOn ? '' : 'yes' })}
         />
       ) : null}
-      <Folded isOpen={isOverride || (preset.dutyPct !== null && (controller?.holdPct ?? null) !== null)}>
-        <div className={styles.settings}>
-          {figure('settledKpa', `Settled boost, ${units.pressureWord}`)}
-          {figure('riseTimeS', 'Rise time, s')}
-          {isOverride ? figure('heldForS', 'Override held, s') : null}
-        </div>
-      </Folded>
+      <div className={styles.settings}>
+        <Settings draft={draft} held={held} controller={controller} />
+        <Folded isOpen={isOverride || (preset.dutyPct !== null && (controller?.holdPct ?? null) !== null)}>
+          <div className={styles.settings}>
+            {figure('settledKpa', `Settled boost, ${units.pressureWord}`)}
+            {figure('riseTimeS', 'Rise time, s')}
+            {isOverride ? figure('heldForS', 'Override held, s') : null}
+          </div>
+        </Folded>
+      </div>
     </>
   );
 }
@@ -58,7 +60,7 @@ function Settings({ draft, held, controller }: Pick<MoreFiguresProps, 'draft' | 
   const correction = controller?.correction ?? null;
   if (range === null && correction === null) return null;
   return (
-    <div className={styles.settings}>
+    <>
       {range === null ? null : (
         <Stepper
           label="Gate hold, %"
@@ -79,7 +81,7 @@ function Settings({ draft, held, controller }: Pick<MoreFiguresProps, 'draft' | 
           onChange={(correctionStrength) => draft.set({ correctionStrength })}
         />
       )}
-    </div>
+    </>
   );
 }
 

@@ -78,7 +78,7 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
         <AfterDuty preset={preset} session={session} controller={controller} />
         <LateLogs visitId={visit.id} preset={preset} dutyPct={dutyForLog(advice, pulls)} openFile={file} />
         <section className={`sheet ${styles.stripSheet}`} aria-label="Peak strip">
-          <ProofLines preset={preset} />
+          <ProofLines preset={preset} advice={advice} />
           <NotInProof pulls={pulls} />
           <PeakStrip form="medium" figures={stripOf({ preset, car, pulls, advice })} />
         </section>

@@ -31,7 +31,7 @@ export function RevisionsDialog({ preset, onClose }: RevisionsDialogProps) {
       ) : null}
       {newestFirst.length === 0 ? null : (
         <div className="scroll" tabIndex={0} role="region" aria-label="Revisions">
-          <table>
+          <table className="stacks">
             <thead>
               <tr>
                 <th scope="col">Revision</th>
@@ -68,10 +68,16 @@ interface RevisionRowProps {
 function RevisionRow({ revision, pressure }: RevisionRowProps) {
   return (
     <tr>
-      <td>{revision.revision}</td>
-      <td className="n">{pressure(revision.targetKpa)}</td>
-      <td className="n">{pressure(revision.ceilingKpa)}</td>
-      <td className="n">{revision.dutyPct ?? '–'}</td>
+      <td data-name="Revision">{revision.revision}</td>
+      <td className="n" data-name="target">
+        {pressure(revision.targetKpa)}
+      </td>
+      <td className="n" data-name="ceiling">
+        {pressure(revision.ceilingKpa)}
+      </td>
+      <td className="n" data-name="duty, %">
+        {revision.dutyPct ?? '–'}
+      </td>
       <td>
         {revision.madeBy}, {sayDate(revision.madeAt)}
       </td>

@@ -73,9 +73,15 @@ function factsOf(evidence: PresetEvidence, units: PersonsUnits): ReadonlyArray<r
     ['Usable pulls', sayPulls(evidence)],
     ['Duty accepted', yes(evidence.accepted, 'it makes the target', 'not yet')],
     ['Proven', yes(evidence.proven, sayProof(evidence, units), evidence.unproven.join('; '))],
-    ['Ceiling kept', yes(evidence.ceilingKept, 'no pull passed it', 'a pull passed it')],
+    ['Ceiling kept', sayCeilingKept(evidence)],
     ['Heat-soaked pull', yes(evidence.heatSoakedPull, 'present', 'none')],
   ];
+}
+
+/** Told of the pulls at the accepted duty; before there is one, nothing is said of the ceiling either way. */
+function sayCeilingKept({ ceilingKept, accepted }: PresetEvidence): string {
+  if (!ceilingKept && !accepted) return '○ not shown before a duty is accepted';
+  return yes(ceilingKept, 'no pull passed it', 'a pull passed it');
 }
 
 function sayProof({ proof }: PresetEvidence, units: PersonsUnits): string {

@@ -3,8 +3,8 @@ const inKpa =
   /(?:(-?\d+(?:\.\d+)?) (to|and|±) )?(-?\d+(?:\.\d+)?) kPa(?: ± (\d+(?:\.\d+)?)(?! ?kPa|[\d.]))?/g;
 
 /**
- * A text of the book in a person's unit. Reasons, what is missing and refusals come with their pressures in kPa, as the
- * API speaks; every one of them is written anew.
+ * A text of the book in the unit of a person or paper. Reasons, what is missing and refusals come with their pressures
+ * in kPa, as the API speaks; every one of them is written anew.
  *
  * @param figure writes a pressure in kPa without its unit
  * @param unit that of the person: what `figure` writes in
