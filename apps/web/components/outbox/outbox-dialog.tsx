@@ -70,7 +70,7 @@ function Refused({ entry }: Readonly<{ entry: OutboxEntry }>) {
   const isGoalChanged = entry.refusal?.code === 'goal-changed';
   const along = withDependents(outbox, entry.key).length - 1;
   return (
-    <div role="alert">
+    <div role="alert" className={styles.refused}>
       <Mind title="Not taken in">
         {/* Where the goal was changed, both goals stand below. */}
         {isGoalChanged ? null : <p>{units.say(sentence(entry.refusal?.text ?? ''))}</p>}

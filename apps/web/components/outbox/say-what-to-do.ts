@@ -12,7 +12,7 @@ const advice: Partial<Record<ErrorCode, string>> = {
   'readiness-not-passed':
     'Limits or ceilings were changed meanwhile, so the readiness check is open again. Pass it, then send again.',
   'goal-changed':
-    'Decide whether it counts for the goal of now. If it does not, write it down on paper, then drop it.',
+    'The goal was changed after it was driven. Decide whether it counts for the goal of now. If it does not, write it down on paper, then drop it.',
   'void-already': 'Nothing is left to do: the pull does not count. Drop this one.',
   'ceiling-missing': 'Agree the ceiling of the preset, then send again.',
   'duty-out-of-range':
