@@ -43,8 +43,9 @@ export function coarseLogFits(library: CurveLibrary, pulls: ScaledPulls, every =
   const looks = Array.from({ length: pulls.count }, (_, j) => lookAt(pulls.duties[j] as number));
   const places = Int32Array.from(looks, ({ place }) => place);
   const parts = Float64Array.from(looks, ({ part }) => part);
+  const trusts = pulls.ratios.map((ratio) => 1 / (ratio * ratio));
   for (let row = 0; row < library.count; row += every) {
-    const floor = readRow(library.rises, row * TABLE_POINTS, { pulls, places, parts, row });
+    const floor = readRow(library.rises, row * TABLE_POINTS, { pulls, places, parts, trusts, row });
     const fit = logFitOf(pulls, floor, sizeMisfit(library, row, floor));
     logFits[row] = floorPenalty(row, floor, pulls.baseRatio) + fit;
   }
@@ -66,6 +67,8 @@ interface RowQuestion {
   readonly pulls: ScaledPulls;
   readonly places: Int32Array;
   readonly parts: Float64Array;
+  /** One over each squared ratio. */
+  readonly trusts: Float64Array;
   readonly row: number;
 }
 
@@ -73,7 +76,11 @@ const rises = new Float64Array(MOST_PULLS);
 const slopes = new Float64Array(MOST_PULLS);
 
 /** Fills `rises` and `slopes` at the pulls from one table row and returns its likeliest floor. */
-function readRow(table: Float32Array, start: number, { pulls, places, parts, row }: RowQuestion): number {
+function readRow(
+  table: Float32Array,
+  start: number,
+  { pulls, places, parts, trusts, row }: RowQuestion,
+): number {
   let square = 0;
   let cross = 0;
   for (let j = 0; j < pulls.count; j += 1) {
@@ -83,10 +90,9 @@ function readRow(table: Float32Array, start: number, { pulls, places, parts, row
     const rise = low + slope * (parts[j] as number);
     rises[j] = rise;
     slopes[j] = slope;
-    const ratio = pulls.ratios[j] as number;
-    const lever = (1 - rise) / (ratio * ratio);
+    const lever = (1 - rise) * (trusts[j] as number);
     square += lever * (1 - rise);
-    cross += lever * (ratio - rise);
+    cross += lever * ((pulls.ratios[j] as number) - rise);
   }
   const trust = 1 / (COARSE_SCATTER * COARSE_SCATTER);
   return likeliestFloor(square * trust, cross * trust, floorPriorOf(row, pulls.baseRatio));
@@ -94,7 +100,8 @@ function readRow(table: Float32Array, start: number, { pulls, places, parts, row
 
 /**
  * Heavy-tailed (Student t, 4 degrees of freedom) log fit of the row that was read last. The factors are
- * multiplied up and their logarithm taken once in a while, which is what makes this affordable.
+ * multiplied up and their logarithm taken once in a while, and fractions are kept as such until then, which is what
+ * makes this affordable.
  *
  * @param misfitBefore factor of the same power that the curve brings with it
  */
@@ -102,21 +109,26 @@ function logFitOf(pulls: ScaledPulls, floor: number, misfitBefore: number): numb
   const span = Math.max(1 - floor, LEAST_SPAN);
   const shiftError = COARSE_SHIFT * span;
   let misfit = misfitBefore;
-  let variances = 1;
+  let spreads = 1;
+  let peaks = 1;
   let logFit = 0;
   for (let j = 0; j < pulls.count; j += 1) {
     const ratio = pulls.ratios[j] as number;
     const fitted = floor + span * (rises[j] as number);
-    const error = (shiftError * (slopes[j] as number)) / fitted;
-    const variance = COARSE_SCATTER * COARSE_SCATTER + error * error;
-    const miss = (2 * (ratio - fitted)) / (ratio + fitted);
-    misfit *= 1 + (miss * miss) / (4 * variance);
-    variances *= variance;
+    const error = shiftError * (slopes[j] as number);
+    const reading = COARSE_SCATTER * fitted;
+    const square = reading * reading + error * error;
+    const miss = (ratio - fitted) * fitted;
+    const middle = ratio + fitted;
+    misfit *= 1 + (miss * miss) / (middle * middle * square);
+    spreads *= square;
+    peaks *= fitted;
     if (j % 12 === 11) {
-      logFit -= 2.5 * Math.log(misfit) + 0.5 * Math.log(variances);
+      logFit -= 2.5 * Math.log(misfit) + 0.5 * Math.log(spreads / (peaks * peaks));
       misfit = 1;
-      variances = 1;
+      spreads = 1;
+      peaks = 1;
     }
   }
-  return logFit - 2.5 * Math.log(misfit) - 0.5 * Math.log(variances);
+  return logFit - 2.5 * Math.log(misfit) - 0.5 * Math.log(spreads / (peaks * peaks));
 }

@@ -1,6 +1,7 @@
 import { MOST_PULLS } from './check-duty-request.js';
 import type { Particles } from './draw-particles.js';
 import { falsePullTerms, type FalsePullTerms } from './false-pulls.js';
+import { matrixTimes } from './matrix-times.js';
 import { peakPrecision, type PeakPrecision } from './peak-covariance.js';
 import { SCATTERS, SCATTER_SHARES } from './response-settings.js';
 import { resample } from './resample.js';
@@ -109,14 +110,9 @@ function plainLogWeight(
   particle: number,
 ): number {
   const start = particle * size;
+  matrixTimes(inverse, misses, start, coefficients);
   let square = 0;
-  for (let i = 0; i < size; i += 1) {
-    let sum = 0;
-    for (let k = 0; k < size; k += 1)
-      sum += (inverse[i * size + k] as number) * (misses[start + k] as number);
-    coefficients[i] = sum;
-    square += sum * (misses[start + i] as number);
-  }
+  for (let i = 0; i < size; i += 1) square += (coefficients[i] as number) * (misses[start + i] as number);
   return (particles.logCorrections[particle] as number) - 0.5 * (square + logDeterminant);
 }
 

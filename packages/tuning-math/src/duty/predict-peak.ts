@@ -15,9 +15,9 @@ export function predictPeak(posterior: ResponsePosterior, duty: number): PeakMix
   if (known) return known;
   const { explanations, curves } = posterior;
   const links = linksTo(posterior, duty);
-  const centres = new Float64Array(explanations.count);
+  const centres = departures(posterior, links.toPulls);
   for (let row = 0; row < explanations.count; row += 1)
-    centres[row] = Math.log(explainedRatio(curves, row, duty)) + departure(posterior, row, links.toPulls);
+    centres[row] = Math.log(explainedRatio(curves, row, duty)) + (centres[row] as number);
   const mixture = {
     weights: explanations.weights,
     centres,
@@ -81,12 +81,20 @@ function meanVariances({ inverse, size }: PeakPrecision, { toPulls, own }: Links
   return variances;
 }
 
-function departure({ coefficients, pulls }: ResponsePosterior, row: number, toPulls: Float64Array): number {
-  const start = row * pulls.count;
-  let sum = 0;
-  for (let j = 0; j < pulls.count; j += 1)
-    sum += (coefficients[start + j] as number) * (toPulls[j] as number);
-  return sum;
+/** How far each explanation expects the peak from its curve, log. */
+function departures(
+  { coefficients, explanations, pulls }: ResponsePosterior,
+  toPulls: Float64Array,
+): Float64Array {
+  const { count } = explanations;
+  const sums = new Float64Array(count);
+  for (let j = 0; j < pulls.count; j += 1) {
+    const link = toPulls[j] as number;
+    const from = j * count;
+    for (let row = 0; row < count; row += 1)
+      sums[row] = (sums[row] as number) + (coefficients[from + row] as number) * link;
+  }
+  return sums;
 }
 
 /** Chance that the next reading is above a level (log of peak over target). */

@@ -1,6 +1,7 @@
 import { drawParticles, particleRatio, type Particles } from './draw-particles.js';
 import { explainPulls, type Evidence, type Explained, type Explanations } from './explain-pulls.js';
 import { explainedCurves, type ExplainedCurves } from './explained-curves.js';
+import { matrixTimes } from './matrix-times.js';
 import type { PeakPrecision } from './peak-covariance.js';
 import type { PeakMixture } from './peak-mixture.js';
 import { FALSE_STRAY, SCATTERS } from './response-settings.js';
@@ -17,7 +18,7 @@ export interface ResponsePosterior {
   readonly explanations: Explanations;
   /** One for each of `SCATTERS`. */
   readonly precisions: readonly PeakPrecision[];
-  /** Rows of `pulls.count` for each explanation: how its departures from the curve follow from the pulls. */
+  /** For each pull a row of `explanations.count`: how departures from each one's curve follow from that pull. */
   readonly coefficients: Float64Array;
   /** Chance that each pull is false. */
   readonly falseChances: Float64Array;
@@ -74,15 +75,17 @@ function assemble(evidence: Evidence, explained: Explained): ResponsePosterior {
   const { explanations, precisions } = explained;
   const size = evidence.pulls.count;
   const coefficients = new Float64Array(explanations.count * size);
+  const ofRow = new Float64Array(size);
   let scatter = 0;
   for (let row = 0; row < explanations.count; row += 1) {
     const own = explanations.scatters[row] as number;
     scatter += (explanations.weights[row] as number) * (SCATTERS[own] as number);
-    fillCoefficients(coefficients.subarray(row * size, (row + 1) * size), precisions[own] as PeakPrecision, {
+    fillCoefficients(ofRow, precisions[own] as PeakPrecision, {
       misses: evidence.misses,
       particle: explanations.particles[row] as number,
       falsePull: explanations.falsePulls[row] as number,
     });
+    for (let j = 0; j < size; j += 1) coefficients[j * explanations.count + row] = ofRow[j] as number;
   }
   const { pulls, particles } = evidence;
   const curves = explainedCurves(particles, explanations, size);
@@ -100,13 +103,7 @@ function fillCoefficients(
   { inverse, size }: PeakPrecision,
   { misses, particle, falsePull }: Origin,
 ): void {
-  for (let i = 0; i < size; i += 1) {
-    let sum = 0;
-    for (let k = 0; k < size; k += 1) {
-      sum += (inverse[i * size + k] as number) * (misses[particle * size + k] as number);
-    }
-    row[i] = sum;
-  }
+  matrixTimes(inverse, misses, particle * size, row);
   if (falsePull < 0) return;
   const stray = FALSE_STRAY * FALSE_STRAY;
   const widening = 1 + stray * (inverse[falsePull * size + falsePull] as number);

@@ -8,9 +8,12 @@ export function thinPosterior(posterior: ResponsePosterior, count: number): Resp
   if (explanations.count <= count) return posterior;
   const { rows, shares } = resample(explanations.weights, count);
   const kept = new Float64Array(rows.length * pulls.count);
-  rows.forEach((row, index) =>
-    kept.set(coefficients.subarray(row * pulls.count, (row + 1) * pulls.count), index * pulls.count),
-  );
+  for (let j = 0; j < pulls.count; j += 1) {
+    for (let index = 0; index < rows.length; index += 1) {
+      const row = rows[index] as number;
+      kept[j * rows.length + index] = coefficients[j * explanations.count + row] as number;
+    }
+  }
   const thinned = {
     count: rows.length,
     particles: Int32Array.from(rows, (row) => explanations.particles[row] as number),
