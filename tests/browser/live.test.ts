@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
 import { sharedBrowser } from './shared-browser.js';
 import { sharedOrigin } from './shared-origin.js';
+import { signIn } from './sign-in.js';
 import { timeChanges } from './time-changes.js';
+import { visitOnTest } from './visit-on-test.js';
 
 const browser = sharedBrowser();
 
@@ -16,4 +18,21 @@ test('a second device sees every pull and every move on the board without being 
   // Seen before it was pressed would mean that the wrong thing was looked at.
   expect(Math.min(...pullsMs, ...movesMs)).toBeGreaterThan(0);
   expect(Math.max(...pullsMs, ...movesMs)).toBeLessThan(longestMs);
+});
+
+test('a card that is moved on at once, before the board was read anew, goes on from its own last move', async () => {
+  const { context, page } = await signIn(browser(), sharedOrigin(), 'owner@pullbook.example');
+  const { visitId, plate } = await visitOnTest(context.request, 'LIV 111');
+  await page.goto('/board');
+  const statuses: number[] = [];
+  page.on('response', (answer) => {
+    if (answer.url().endsWith(`/visits/${visitId}/stage`)) statuses.push(answer.status());
+  });
+  for (const to of ['Arrived', 'On test', 'Arrived']) {
+    await page.getByRole('button', { name: `Move ${plate}` }).click();
+    await page.getByRole('button', { name: new RegExp(`^${to}$`, 'i') }).click();
+  }
+  await page.locator(`section[aria-labelledby="lane-arrived"] a[href="/visits/${visitId}"]`).waitFor();
+  await expect.poll(() => statuses, { timeout: longestMs }).toEqual([200, 200, 200]);
+  await context.close();
 });

@@ -1,5 +1,6 @@
 import type { Board, Stage, Visit } from '@pullbook/contracts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useRef } from 'react';
 import { useIntentKey } from '../../client/intent-key';
 import { send } from '../../client/request';
 import { useNotices } from '../../components/notices/notices';
@@ -13,26 +14,39 @@ export interface Move {
   readonly to: Stage;
 }
 
+/** A move of this device: the revision that it was made on, and the one that it made. */
+interface OwnMove {
+  readonly from: number;
+  readonly made: number;
+}
+
 /** Moves a visit to another stage; the board shows it at once and puts it back, with the reason, if refused. */
 export function useMoveVisit() {
   const client = useQueryClient();
   const notices = useNotices();
   const intent = useIntentKey();
+  const ownMoves = useRef(new Map<string, OwnMove>());
   return useMutation({
-    mutationFn: ({ visitId, revision, to }: Move) =>
-      send<Visit>('POST', `/visits/${visitId}/stage`, {
+    // One after the other: a card that is moved on before the board was read anew goes on from its own last move.
+    scope: { id: 'moves' },
+    mutationFn: ({ visitId, revision: seen, to }: Move) => {
+      const own = ownMoves.current.get(visitId);
+      const revision = own?.from === seen ? own.made : seen;
+      return send<Visit>('POST', `/visits/${visitId}/stage`, {
         body: { stage: to },
         ifMatch: revision,
         idempotencyKey: intent.keyFor({ visitId, revision, to }),
-      }),
+      });
+    },
     onMutate: async (move) => {
       await client.cancelQueries({ queryKey: ['board'] });
       const before = client.getQueriesData<Board>({ queryKey: ['board'] });
       client.setQueriesData<Board>({ queryKey: ['board'] }, (board) => board && withMoved(board, move));
       return { before };
     },
-    onSuccess: (_visit, move) => {
+    onSuccess: (visit, move) => {
       intent.done();
+      ownMoves.current.set(move.visitId, { from: move.revision, made: visit.revision });
       notices.done(`${move.plate} moved to ${stageNames[move.to]}.`);
     },
     onError: (error, move, held) => {
