@@ -1,5 +1,6 @@
 import { byShape } from './by-shape.js';
 import { calibrate, PROMISED_PCT, type Calibration } from './calibration.js';
+import { FORESEEING } from './foreseeing-method.js';
 import { KNOWING } from './knowing-method.js';
 import { scoreRuns } from './score-runs.js';
 import { scoreTable } from './score-table.js';
@@ -18,21 +19,28 @@ export function sideBySideLines(methods: readonly NamedRuns[]): string[] {
   return ['## Side by side', '', ...scoreTable('method', methods.map(scored)), ''];
 }
 
-/** Ours beside one who knows far more, on the cars that can be tuned. */
-export function boundLines(ours: readonly TuningRun[], knowing: readonly TuningRun[]): string[] {
+/** Ours beside two who know more, on the cars that can be tuned. */
+export function boundLines({
+  ours,
+  foreseeing,
+  knowing,
+}: Readonly<Record<Who, readonly TuningRun[]>>): string[] {
   const healthy = (runs: readonly TuningRun[]) => runs.filter(({ car }) => car.shape.kind === 'healthy');
   return [
-    '## What the shape of the response costs',
+    '## What holds the rest back',
     '',
-    'Beside ours stands one who knows the shape of each response and its scatter, and only has to learn its level (within 2.5 %; heat soak and false readings it ignores). It keeps the same step and risk limits and asks the same confidence. What lies between the two rows is what not knowing the shape costs. Cars that can be tuned only.',
+    `Beside ours stand two who know more, on the cars that can be tuned. One '${FORESEEING}': our advice with responses drawn from the formulas of these very cars in place of its own, so that no better guess can be made before the first pull. What lies between it and ours is what a better idea of responses could still gain; the rest is the price of finding out, within the limits of step and risk, through scatter, heat soak and false readings. The other '${KNOWING}': it knows each car's own response and scatter and only has to learn its level (within 2.5 %; heat soak and false readings it ignores). Both keep the same limits and ask the same confidence.`,
     '',
     ...scoreTable('who', [
       scored({ name: 'Pullbook', runs: healthy(ours) }),
+      scored({ name: FORESEEING, runs: healthy(foreseeing) }),
       scored({ name: KNOWING, runs: healthy(knowing) }),
     ]),
     '',
   ];
 }
+
+type Who = 'ours' | 'foreseeing' | 'knowing';
 
 export function byShapeLines(ours: readonly TuningRun[]): string[] {
   const rows = byShape(ours).map(([name, runs]) => scored({ name, runs }));
@@ -92,11 +100,11 @@ function calibrationRow({ name, pulls, heldPct, intervalsPct, isChosenByOutcome 
 }
 
 export function timeLines(ours: readonly TuningRun[]): string[] {
-  const { decisionMsP50, decisionMsP95 } = scoreRuns(ours);
+  const { decisionMsP50, decisionMsP95, manyPulls, manyPullsMsP95 } = scoreRuns(ours);
   return [
     '## Time',
     '',
-    `One decision took ${decisionMsP50.toFixed(1)} ms at the median and ${decisionMsP95.toFixed(1)} ms at the 95th percentile on the machine that made this page.`,
+    `One decision took ${decisionMsP50.toFixed(1)} ms at the median and ${decisionMsP95.toFixed(1)} ms at the 95th percentile on the machine that made this page; with 20 pulls or more on record ${manyPullsMsP95.toFixed(1)} ms at the 95th percentile (${manyPulls} decisions).`,
     '',
   ];
 }

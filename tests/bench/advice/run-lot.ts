@@ -1,6 +1,7 @@
 import type { ShapeCar, ShapeConditions } from '@pullbook/practice-car';
 import { CAR_SETS, type CarSet } from './car-sets.js';
 import { drawCars } from './draw-cars.js';
+import { FORESEEING, foreseeingMethod } from './foreseeing-method.js';
 import { KNOWING, knowingMethod } from './knowing-method.js';
 import { METHODS } from './methods.js';
 import { earlierCarsOf, type EarlierOrder } from './siblings.js';
@@ -25,10 +26,14 @@ export function carsOf({ set, count, seed, conditions }: Lot): ShapeCar[] {
 
 /** Tunes one car of a lot by the method of the lot. */
 export function runOne(lot: Lot, car: ShapeCar): CarlessRun {
-  const { method, foretell = false, earlier } = lot;
+  const { foretell = false, earlier } = lot;
   const earlierCars = earlier ? earlierCarsOf(buildOf(car, earlier), earlier, tuneByHand) : [];
-  const chosen = method === KNOWING ? knowingMethod(car) : methodNamed(method);
-  return tuneCar(car, chosen, { foretell, earlierCars });
+  return tuneCar(car, methodFor(lot, car), { foretell, earlierCars });
+}
+
+function methodFor({ method, set }: Lot, car: ShapeCar): Method {
+  if (method === KNOWING) return knowingMethod(car);
+  return method === FORESEEING ? foreseeingMethod(set) : methodNamed(method);
 }
 
 /** How the earlier cars were tuned. */

@@ -29,10 +29,16 @@ export interface Score {
   readonly violations: number;
   readonly decisionMsP50: number;
   readonly decisionMsP95: number;
+  /** Decisions with at least `MANY_PULLS` on record. */
+  readonly manyPulls: number;
+  readonly manyPullsMsP95: number;
 }
 
 /** A pull past the ceiling by more than this is far past it. */
 const FAR_PASS = 1.05;
+
+/** A decision with so many pulls on record takes longest. */
+const MANY_PULLS = 20;
 
 /** Scores runs of one method; see `Score`. */
 export function scoreRuns(runs: readonly TuningRun[]): Score {
@@ -92,7 +98,13 @@ function scoreFaults(runs: readonly TuningRun[]) {
 
 function scoreTime(runs: readonly TuningRun[]) {
   const times = runs.flatMap(({ decisionsMs }) => decisionsMs);
-  return { decisionMsP50: quantile(times, 0.5), decisionMsP95: quantile(times, 0.95) };
+  const many = runs.flatMap(({ decisionsMs }) => decisionsMs.slice(MANY_PULLS));
+  return {
+    decisionMsP50: quantile(times, 0.5),
+    decisionMsP95: quantile(times, 0.95),
+    manyPulls: many.length,
+    manyPullsMsP95: quantile(many, 0.95),
+  };
 }
 
 /** Whether a fault moved any pull of the run. */

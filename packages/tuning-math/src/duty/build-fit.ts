@@ -1,4 +1,4 @@
-import { TABLE_POINTS, type CurveLibrary } from './curve-library.js';
+import { TABLE_POINTS, type CurveLibrary } from './tabulate-curves.js';
 import { floorPriorOf } from './floor-prior.js';
 import type { ScaledPulls } from './scaled-pulls.js';
 import { LEAST_SPAN, likeliestFloor } from './tabulated-rise.js';

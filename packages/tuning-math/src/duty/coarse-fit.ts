@@ -1,5 +1,5 @@
 import { MOST_PULLS } from './check-duty-request.js';
-import { TABLE_POINTS, type CurveLibrary } from './curve-library.js';
+import { TABLE_POINTS, type CurveLibrary } from './tabulate-curves.js';
 import { floorPenalty, floorPriorOf } from './floor-prior.js';
 import type { ScaledPulls } from './scaled-pulls.js';
 import { sizeMisfit, sizePenalty } from './size-prior.js';

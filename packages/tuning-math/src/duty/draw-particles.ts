@@ -1,6 +1,7 @@
 import { normalQuantile } from '../numerics/normal-quantile.js';
 import { coarseLogFits, likeliestFloorOf } from './coarse-fit.js';
-import { curveLibrary, type CurveLibrary } from './curve-library.js';
+import { curveLibrary } from './curve-library.js';
+import type { CurveLibrary } from './tabulate-curves.js';
 import { drawnFloor, floorPenalty } from './floor-prior.js';
 import { lowDiscrepancyPoint } from './low-discrepancy.js';
 import { PARTICLE_COUNT, RISE_SPREAD, SHIFT_SPREAD } from './response-settings.js';
@@ -29,6 +30,8 @@ export function particleRatio(particles: Particles, index: number, duty: number)
 
 /** What else bears on the draw. */
 export interface DrawOptions {
+  /** Possible responses; default the usual ones. */
+  readonly library?: CurveLibrary;
   /** Log weight of each library curve before this car's pulls; left out: all alike. */
   readonly logPrior?: Float64Array;
   /** Number of particles; default `PARTICLE_COUNT`, at most that. */
@@ -41,8 +44,8 @@ export interface DrawOptions {
  * Draws curves in proportion to how well they fit the pulls at a coarse look (systematic resampling), each with
  * a small shift and stretch of its own and the floor that suits the pulls best. Deterministic.
  */
-export function drawParticles(pulls: ScaledPulls, { logPrior, count, every }: DrawOptions = {}): Particles {
-  const library = curveLibrary();
+export function drawParticles(pulls: ScaledPulls, options: DrawOptions = {}): Particles {
+  const { library = curveLibrary(), logPrior, count, every } = options;
   const logFits = coarseLogFits(library, pulls, every);
   const weights = logPrior ? logFits.map((fit, row) => fit + (logPrior[row] as number)) : logFits;
   const rows = drawRows(weights, count ?? PARTICLE_COUNT);

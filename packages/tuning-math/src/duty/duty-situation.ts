@@ -1,5 +1,6 @@
 import { DEFAULT_RISK_LIMIT, DEFAULT_STEP_LIMIT } from './check-duty-request.js';
 import type { DutyAdviceRequest } from './duty-advice-types.js';
+import { curveLibrary } from './curve-library.js';
 import { drawParticles } from './draw-particles.js';
 import { dutyGrid } from './duty-grid.js';
 import type { BuildLean } from './earlier-cars.js';
@@ -7,6 +8,7 @@ import type { PeakMixture } from './peak-mixture.js';
 import { chanceMeanBelow, chancePeakAbove, predictPeak } from './predict-peak.js';
 import { responsePosterior, type ResponsePosterior } from './response-posterior.js';
 import { scalePulls, type ScaledPulls } from './scaled-pulls.js';
+import type { CurveLibrary } from './tabulate-curves.js';
 import { thinPosterior } from './thin-posterior.js';
 
 /** Explanations kept for sums over the whole duty range. */
@@ -15,6 +17,8 @@ const THIN_COUNT = 200;
 /** A request, what its pulls say, and the questions that the decision asks of both. */
 export interface DutySituation {
   readonly request: DutyAdviceRequest;
+  /** The responses that are thought possible before any pull. */
+  readonly library: CurveLibrary;
   readonly stepLimit: number;
   readonly riskLimit: number;
   readonly grid: readonly number[];
@@ -30,12 +34,16 @@ export interface DutySituation {
 }
 
 /** Brings a checked request into units of the target and works out the posterior. */
-export function dutySituation(request: DutyAdviceRequest): DutySituation {
+export function dutySituation(
+  request: DutyAdviceRequest,
+  library: CurveLibrary = curveLibrary(),
+): DutySituation {
   const pulls = scalePulls(request.pulls, request);
-  const alone = responsePosterior(pulls);
+  const alone = responsePosterior(pulls, drawParticles(pulls, { library }));
   const { targetKpa, toleranceKpa, ceilingKpa } = request.goal;
   return {
     request,
+    library,
     stepLimit: request.stepLimit ?? DEFAULT_STEP_LIMIT,
     riskLimit: request.riskLimit ?? DEFAULT_RISK_LIMIT,
     grid: dutyGrid(request.controller),
@@ -58,7 +66,10 @@ export function leaningSituation(
   logPrior: Float64Array,
   lean: BuildLean,
 ): DutySituation {
-  const posterior = responsePosterior(situation.pulls, drawParticles(situation.pulls, { logPrior }));
+  const posterior = responsePosterior(
+    situation.pulls,
+    drawParticles(situation.pulls, { library: situation.library, logPrior }),
+  );
   return { ...situation, posterior, thin: thinPosterior(posterior, THIN_COUNT), lean };
 }
 

@@ -1,4 +1,4 @@
-import { TABLE_POINTS } from './curve-library.js';
+import { TABLE_POINTS } from './tabulate-curves.js';
 import type { Particles } from './draw-particles.js';
 import type { Explanations } from './explain-pulls.js';
 import { LEAST_SPAN } from './tabulated-rise.js';

@@ -41,6 +41,7 @@ export function faultSigns(situation: DutySituation): FaultSigns {
   const { count } = situation.pulls;
   if (count === 0) return NO_SIGNS;
   const particles = drawParticles(pullsBefore(situation, Math.min(2, count)), {
+    library: situation.library,
     count: SIGN_PARTICLES,
     every: SIGN_EVERY,
   });

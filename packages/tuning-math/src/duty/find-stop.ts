@@ -72,9 +72,12 @@ function isNewGround({ duties, count }: ScaledPulls, recent: number): boolean {
   return duties.subarray(count - recent).some((duty) => before.every((earlier) => earlier < duty));
 }
 
+/** A single pull is no ground to fall from: its reading may be the odd one. */
+const LEAST_GROUND = 2;
+
 /** Whether each of the last pulls made less, by so much in log, than some pull before them at no more duty. */
 function areBelowEarlier({ duties, logs, count }: ScaledPulls, byLog: number, recent: number): boolean {
-  if (count <= recent) return false;
+  if (count < recent + LEAST_GROUND) return false;
   const before = logs.subarray(0, count - recent);
   return Array.from({ length: recent }, (_, index) => count - recent + index).every((pull) =>
     before.some(

@@ -10,8 +10,8 @@ export const SCATTER_SHARES: readonly number[] = [0.07, 0.15, 0.2, 0.22, 0.22, 0
 /** Departure of the whole level from a tabulated curve, log. */
 export const LEVEL_DEPARTURE = 0.01;
 /** Departure that changes slowly over duty, log, and the duty over which it changes, %. */
-export const LOCAL_DEPARTURE = 0.015;
-export const LOCAL_LENGTH = 9;
+export const LOCAL_DEPARTURE = 0.02;
+export const LOCAL_LENGTH = 13;
 /** Shift of a fully heat-soaked car's peak, log, up or down. */
 export const SOAK_SHIFT = 0.015;
 
@@ -40,7 +40,7 @@ export const CREEP_SPREAD = 0.1;
  * points): centre and spread of the logarithm. A gate held shut makes some 1.7 to 4 times the spring's boost, and five
  * points of duty seldom a third of it; common practice, no source.
  */
-export const WHOLE_RISE = 1.5;
+export const WHOLE_RISE = 2;
 export const WHOLE_RISE_SPREAD = 0.5;
 export const STEEPEST_RISE = 0.045;
 export const STEEPEST_RISE_SPREAD = 0.5;

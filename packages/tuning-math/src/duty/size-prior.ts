@@ -1,4 +1,4 @@
-import type { CurveLibrary } from './curve-library.js';
+import type { CurveLibrary } from './tabulate-curves.js';
 import { STEEPEST_RISE, STEEPEST_RISE_SPREAD, WHOLE_RISE, WHOLE_RISE_SPREAD } from './response-settings.js';
 import { LEAST_SPAN } from './tabulated-rise.js';
 

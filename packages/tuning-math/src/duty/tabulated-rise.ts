@@ -1,4 +1,4 @@
-import { TABLE_POINTS } from './curve-library.js';
+import { TABLE_POINTS } from './tabulate-curves.js';
 
 /** Rise of one tabulated curve at any duty from 0 to 100, straight between whole duties. */
 export function tabulatedRise(rises: Float32Array, row: number, duty: number): number {
