@@ -5,6 +5,7 @@ import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { Button } from '../../../../components/button/button';
 import { countPulls } from '../../../../components/log/count-pulls';
+import { isClosed } from '../../../../components/visit/is-closed';
 import { useSignedInMe } from '../../../../queries/people/use-me';
 import { useVisit } from '../../../../queries/visits/use-visits';
 
@@ -18,8 +19,7 @@ export function TakeInButton({ logId, index }: Readonly<{ logId: string; index: 
   const visit = useVisit(index.visitId).data;
   const [isOpen, setOpen] = useState(false);
   const restCount = index.pulls.filter(({ record }) => record === null).length;
-  const isClosed = visit === undefined || visit.stage === 'ready' || visit.stage === 'collected';
-  if (restCount === 0 || isClosed || me.member.role === 'desk') return null;
+  if (restCount === 0 || visit === undefined || isClosed(visit) || me.member.role === 'desk') return null;
   return (
     <>
       <Button onClick={() => setOpen(true)}>

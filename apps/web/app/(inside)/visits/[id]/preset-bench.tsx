@@ -8,6 +8,7 @@ import { useCurrentAdvice } from '../../../../queries/advice/use-current-advice'
 import { usePulls } from '../../../../queries/pulls/use-pulls';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { ProofLines } from '../../../../components/preset/proof-lines';
+import { isClosed } from '../../../../components/visit/is-closed';
 import { PeakStrip } from '../../../../components/pictures/peak-strip';
 import { LateLogs } from './late-logs';
 import { NotInProof } from './not-in-proof';
@@ -88,15 +89,17 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
           <ResponsePart preset={preset} car={car} controller={controller} pulls={pulls} advice={advice} />
         </section>
       </div>
-      <RecordPanel
-        preset={preset}
-        session={session}
-        controller={controller}
-        next={current.next}
-        number={number}
-        pulls={pulls}
-        onFiles={setFiles}
-      />
+      {isClosed(visit) ? null : (
+        <RecordPanel
+          preset={preset}
+          session={session}
+          controller={controller}
+          next={current.next}
+          number={number}
+          pulls={pulls}
+          onFiles={setFiles}
+        />
+      )}
       {file === undefined ? null : (
         <LogDrop
           key={`${file.name}${file.size}${file.lastModified}`}
