@@ -59,7 +59,8 @@ async function openVisit(page: Page, { visitId }: VisitOnTest): Promise<void> {
 
 async function openBoard(page: Page, { visitId }: VisitOnTest): Promise<void> {
   await page.goto('/board');
-  await page.locator(`a[href="/visits/${visitId}"]`).first().waitFor();
+  // A board that is kept on the device is shown first, with the car where it stood then.
+  await page.locator(`section[aria-labelledby="lane-on-test"] a[href="/visits/${visitId}"]`).waitFor();
 }
 
 /** When something is on the screen: at the frame that shows it. */
@@ -81,14 +82,8 @@ async function recordPull(page: Page, n: number): Promise<number> {
 }
 
 async function moveCard(page: Page, plate: string, to: string): Promise<number> {
-  const opener = page.getByRole('button', { name: `Move ${plate}` });
-  const choice = page.getByRole('button', { name: new RegExp(`^${to}$`, 'i') });
-  // A list folds when the page is scrolled, and a card is scrolled to before it is pressed.
-  for (let n = 0; n < 5 && !(await choice.isVisible()); n += 1) {
-    await opener.click();
-    await choice.waitFor({ timeout: 1500 }).catch(() => undefined);
-  }
-  return press(choice);
+  await page.getByRole('button', { name: `Move ${plate}` }).click();
+  return press(page.getByRole('button', { name: new RegExp(`^${to}$`, 'i') }));
 }
 
 async function press(button: ReturnType<Page['getByRole']>): Promise<number> {

@@ -23,12 +23,21 @@ export function Menu({ label, name, compact = false, children }: MenuProps) {
   useLayoutEffect(() => {
     if (!isOpen) return undefined;
     const put = () => {
-      if (list.current !== null && opener.current !== null) putBeside(list.current, opener.current);
+      if (list.current === null || opener.current === null) return;
+      if (isInSight(opener.current)) putBeside(list.current, opener.current);
+      else setOpen(false);
+    };
+    const follow = (event: Event) => {
+      if (event.target !== list.current) put();
     };
     put();
-    // A tablet is turned, a window is drawn wider.
+    // A tablet is turned, a window is drawn wider, the page is scrolled: the list goes along with its button.
     window.addEventListener('resize', put);
-    return () => window.removeEventListener('resize', put);
+    document.addEventListener('scroll', follow, { capture: true, passive: true });
+    return () => {
+      window.removeEventListener('resize', put);
+      document.removeEventListener('scroll', follow, { capture: true });
+    };
   }, [isOpen]);
   const close = () => {
     setOpen(false);
@@ -37,17 +46,12 @@ export function Menu({ label, name, compact = false, children }: MenuProps) {
   useEffect(() => {
     if (!isOpen) return undefined;
     place.current?.querySelector<HTMLElement>('[data-list] :is(button:enabled, a, select)')?.focus();
-    const fold = (event: Event) => {
-      if (event.target !== list.current) setOpen(false);
-    };
     const leave = (event: Event) => {
       if (event.target instanceof Node && place.current?.contains(event.target) !== true) setOpen(false);
     };
     document.addEventListener('pointerdown', leave);
     document.addEventListener('focusin', leave);
-    document.addEventListener('scroll', fold, { capture: true, passive: true });
     return () => {
-      document.removeEventListener('scroll', fold, { capture: true });
       document.removeEventListener('pointerdown', leave);
       document.removeEventListener('focusin', leave);
     };
@@ -85,6 +89,11 @@ export function Menu({ label, name, compact = false, children }: MenuProps) {
 }
 
 const edgePx = 8;
+
+function isInSight(opener: HTMLElement): boolean {
+  const { top, bottom } = opener.getBoundingClientRect();
+  return bottom > 0 && top < window.innerHeight;
+}
 
 /** Below the button and flush with its right edge, or wherever else it fits: fixed, so that no lane cuts it off. */
 function putBeside(list: HTMLElement, opener: HTMLElement): void {
