@@ -76,7 +76,7 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
           error={current.error}
           onRetry={current.refetch}
         />
-        <AfterDuty preset={preset} session={session} controller={controller} />
+        <AfterDuty preset={preset} visit={visit} session={session} controller={controller} />
         <LateLogs visitId={visit.id} preset={preset} dutyPct={dutyForLog(advice, pulls)} openFile={file} />
         <section className={`sheet ${styles.stripSheet}`} aria-label="Peak strip">
           <ProofLines preset={preset} advice={advice} />
@@ -115,12 +115,13 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
   );
 }
 
-interface AfterDutyProps extends Pick<PresetBenchProps, 'preset' | 'session'> {
+interface AfterDutyProps extends Pick<PresetBenchProps, 'preset' | 'visit' | 'session'> {
   readonly controller: Controller | null;
 }
 
-/** What the controller lets be found once the duty is kept. */
-function AfterDuty({ preset, session, controller }: AfterDutyProps) {
+/** What the controller lets be found once the duty is kept, as long as the visit is open. */
+function AfterDuty({ preset, visit, session, controller }: AfterDutyProps) {
+  if (isClosed(visit)) return null;
   return (
     <>
       {mayHold(preset, controller) ? <HoldWaits preset={preset} session={session} /> : null}
