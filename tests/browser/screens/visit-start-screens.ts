@@ -40,7 +40,7 @@ export const visitStartScreens: readonly Screen[] = [
       await without('SCR 304', ['readiness'], /^Readiness check/)(page);
       await page.getByRole('checkbox').first().check();
       await page.getByRole('button', { name: 'Save readiness check' }).click();
-      await page.getByText('Still open').waitFor();
+      await page.getByText('Still open', { exact: true }).waitFor();
     },
   },
   {
