@@ -1,4 +1,4 @@
-import { readinessKeys, type DutyAdvice, type Stage } from '@pullbook/contracts';
+import { closedStages, readinessKeys, type DutyAdvice, type Stage } from '@pullbook/contracts';
 
 /** What a preset's part of the sentence follows from. */
 export interface PresetAtHand {
@@ -42,7 +42,7 @@ export function holdUp(visit: VisitAtHand): HoldUp {
 }
 
 function isInWork(stage: Stage): boolean {
-  return stage !== 'ready' && stage !== 'collected';
+  return !closedStages.includes(stage);
 }
 
 const plainly = (status: string): HoldUp => ({ status, needsAttention: false });

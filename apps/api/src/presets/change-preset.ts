@@ -1,4 +1,4 @@
-import type { Preset, PresetChange } from '@pullbook/contracts';
+import { closedStages, type Preset, type PresetChange } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
 import { ceilingOfCar } from '../engine/ceiling-of-car.js';
 import { refreshDrift } from '../outlook/refresh-drift.js';
@@ -65,7 +65,7 @@ async function checkChangeable(
   const isSealed = record.signedOffRevision === record.revision;
   if (!isSealed || fields.every((field) => field === 'name' || field === 'purpose')) return;
   const open = await tx.visit.count({
-    where: { carId: record.car.id, signOff: null, stage: { notIn: ['ready', 'collected'] } },
+    where: { carId: record.car.id, signOff: null, stage: { notIn: [...closedStages] } },
   });
   if (open === 0) {
     throw new DomainError(

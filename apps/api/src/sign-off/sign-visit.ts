@@ -1,4 +1,10 @@
-import type { PresetEvidence, SignOff, SignOffChecklist, SignOffNew } from '@pullbook/contracts';
+import {
+  closedStages,
+  type PresetEvidence,
+  type SignOff,
+  type SignOffChecklist,
+  type SignOffNew,
+} from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
 import { readAdviceRules } from '../advice/read-advice-rules.js';
 import { askItem } from '../checklists/ask-item.js';
@@ -9,7 +15,7 @@ import { DomainError } from '../plumbing/domain-error.js';
 import { recordEvent } from '../plumbing/record-event.js';
 import { loadPreset } from '../presets/load-presets.js';
 import { enterStage } from '../tuning-sessions/enter-stage.js';
-import { closedStages, holdVisit, type OpenVisit } from '../tuning-sessions/hold-open-visit.js';
+import { holdVisit, type OpenVisit } from '../tuning-sessions/hold-open-visit.js';
 import { checkSignOff } from './check-sign-off.js';
 import { gatherContent } from './gather-content.js';
 import { getSignOff } from './get-sign-off.js';

@@ -1,3 +1,4 @@
+import { closedStages } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
 import { DomainError } from '../plumbing/domain-error.js';
 
@@ -8,9 +9,6 @@ export interface OpenVisit {
   readonly carId: string;
   readonly stage: string;
 }
-
-/** Stages in which the book of a visit is closed. */
-export const closedStages = ['ready', 'collected'];
 
 /**
  * Holds a visit for the rest of the transaction, so that whatever else wants to write into it waits: numbers do not

@@ -1,7 +1,6 @@
-import { CarLimits, type ReadinessCheck } from '@pullbook/contracts';
+import { closedStages, CarLimits, type ReadinessCheck } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
 import { DomainError } from '../plumbing/domain-error.js';
-import { closedStages } from './hold-open-visit.js';
 import type { CutBounds } from './judge-readiness.js';
 import { presentReadiness } from './present-readiness.js';
 

@@ -1,11 +1,10 @@
-import type { OpenSession } from '@pullbook/contracts';
+import { closedStages, type OpenSession } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
-import { closedStages } from '../tuning-sessions/hold-open-visit.js';
 
 /** Tuning sessions of all visits that still take logs, the latest first. */
 export async function findOpenSessions(db: WorkshopTransaction): Promise<OpenSession[]> {
   const rows = await db.tuningSession.findMany({
-    where: { visit: { stage: { notIn: closedStages }, signOff: null } },
+    where: { visit: { stage: { notIn: [...closedStages] }, signOff: null } },
     orderBy: [{ startedAt: 'desc' }, { id: 'desc' }],
     select: {
       id: true,

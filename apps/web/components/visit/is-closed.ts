@@ -1,6 +1,6 @@
-import type { Visit } from '@pullbook/contracts';
+import { closedStages, type Visit } from '@pullbook/contracts';
 
 /** Whether the book of a visit is closed: signed off and ready, or collected. Nothing more is recorded in it. */
 export function isClosed({ stage }: Pick<Visit, 'stage'>): boolean {
-  return stage === 'ready' || stage === 'collected';
+  return closedStages.includes(stage);
 }
