@@ -41,7 +41,7 @@ async function take(page: Page, { width, height, scheme, textRatio = 1 }: Look):
 /** What loads when somebody scrolls to it is looked at too. */
 async function scrollToAll(page: Page): Promise<void> {
   const toCome = page.locator('[data-kept-free]');
-  for (let left = await toCome.count(); left > 0; left -= 1) {
+  for (let left = await toCome.count(); left > 0; left = await toCome.count()) {
     await toCome.first().evaluate((place) => place.scrollIntoView({ block: 'center' }));
     await page.waitForFunction((most) => document.querySelectorAll('[data-kept-free]').length < most, left);
   }

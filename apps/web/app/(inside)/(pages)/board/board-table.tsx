@@ -2,6 +2,7 @@
 
 import type { BoardCard, Stage, StageCounts } from '@pullbook/contracts';
 import Link from 'next/link';
+import { noneIf } from '../../../../components/list/none-if';
 import { Plate } from '../../../../components/marks/marks';
 import { stageNames } from '../../../../components/stage/stage-names';
 import { sayWhen } from '../../../../components/time/say-when';
@@ -16,9 +17,6 @@ interface BoardTableProps {
   readonly onMove: (card: BoardCard, to: Stage) => void;
   readonly onMore: (() => void) | null;
 }
-
-/** Marks what is not worth a place of its own on a phone. */
-const noneIf = (isNone: boolean) => (isNone ? '' : undefined);
 
 /** The same cards as lines, for yards with many. */
 export function BoardTable({ cards, counts, onMove, onMore }: BoardTableProps) {

@@ -7,6 +7,7 @@ import { Empty, Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useSettled } from '../../../../components/form/use-settled';
 import { SearchHead } from '../../../../components/list/search-head';
+import { noneIf } from '../../../../components/list/none-if';
 import { useCustomers } from '../../../../queries/customers/use-customers';
 
 /** Who is this customer, and which cars are theirs? */
@@ -53,8 +54,8 @@ export function CustomersScreen() {
                   <td>
                     <Link href={`/customers/${customer.id}`}>{customer.name}</Link>
                   </td>
-                  <td data-none={customer.phone === null ? '' : undefined}>{customer.phone ?? '–'}</td>
-                  <td data-none={customer.email === null ? '' : undefined}>{customer.email ?? '–'}</td>
+                  <td data-none={noneIf(customer.phone === null)}>{customer.phone ?? '–'}</td>
+                  <td data-none={noneIf(customer.email === null)}>{customer.email ?? '–'}</td>
                   <td className="n">
                     {customer.carCount}
                     <span className="onStack"> {customer.carCount === 1 ? 'car' : 'cars'}</span>
