@@ -1,7 +1,6 @@
-import { adviseDuty, tabulateCurves, type CurveLibrary } from '@pullbook/tuning-math';
+import { adviseDuty, TABLE_POINTS, tabulateCurves, type CurveLibrary } from '@pullbook/tuning-math';
 import type { ShapeCar } from '@pullbook/practice-car';
-import type { CarSet } from './car-sets.js';
-import { CAR_SETS } from './car-sets.js';
+import { CAR_SETS, type CarSet } from './car-sets.js';
 import { drawCars } from './draw-cars.js';
 import type { Method } from './tune-car.js';
 
@@ -14,7 +13,6 @@ const SEED = 990_001;
 const CURVES = 9_000;
 /** Cars drawn for them: some kinds have no healthy response. */
 const CARS = 12_000;
-const DUTIES = 101;
 
 const libraries = new Map<CarSet, CurveLibrary>();
 
@@ -36,7 +34,9 @@ function risesOf(set: CarSet): Float64Array[] {
   const kinds = new Map<string, ShapeCar[]>();
   for (const car of drawCars(CAR_SETS[set], { count: CARS, seed: SEED })) {
     if (car.shape.kind !== 'healthy' && car.shape.kind !== 'out-of-reach') continue;
-    kinds.set(car.shape.name, [...(kinds.get(car.shape.name) ?? []), car]);
+    const known = kinds.get(car.shape.name);
+    if (known) known.push(car);
+    else kinds.set(car.shape.name, [car]);
   }
   const longest = Math.max(...[...kinds.values()].map((cars) => cars.length));
   const mixed = Array.from({ length: longest }, (_, turn) =>
@@ -48,5 +48,5 @@ function risesOf(set: CarSet): Float64Array[] {
 function riseOf({ truth, goal }: ShapeCar): Float64Array {
   const foot = truth.meanKpa(0);
   const unit = Math.max(goal.targetKpa - foot, 1e-6 * foot);
-  return Float64Array.from({ length: DUTIES }, (_, duty) => (truth.meanKpa(duty) - foot) / unit);
+  return Float64Array.from({ length: TABLE_POINTS }, (_, duty) => (truth.meanKpa(duty) - foot) / unit);
 }

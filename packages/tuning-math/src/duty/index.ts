@@ -13,4 +13,4 @@ export type {
 } from './duty-advice-types.js';
 export { adviseDuty } from './advise-duty.js';
 export { predictNextPeak, type NextPeakQuestion } from './predict-next-peak.js';
-export { tabulateCurves, type CurveLibrary } from './tabulate-curves.js';
+export { tabulateCurves, TABLE_POINTS, type CurveLibrary } from './tabulate-curves.js';

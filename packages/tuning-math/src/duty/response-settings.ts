@@ -38,7 +38,7 @@ export const CREEP_SPREAD = 0.1;
 /**
  * How far boost rises from floor to full duty, over the floor, and how steeply at most (per point of duty, over five
  * points): centre and spread of the logarithm. A gate held shut makes some 1.7 to 4 times the spring's boost, and five
- * points of duty seldom a third of it; common practice, no source.
+ * points of duty seldom a third of it; common practice, no source. The centres are settled on development cars.
  */
 export const WHOLE_RISE = 2;
 export const WHOLE_RISE_SPREAD = 0.5;

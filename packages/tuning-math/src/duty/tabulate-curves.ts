@@ -1,3 +1,5 @@
+import { OutOfRangeError } from '../errors.js';
+
 /** Duties at which every curve is tabulated: 0, 1, ... 100 %. */
 export const TABLE_POINTS = 101;
 /** Rises are cut here: no car reaches several times its target. */
@@ -24,20 +26,30 @@ export interface CurveLibrary {
  *
  * @param scaled for each its rise at 0, 1, ... 100 % duty: 0 at zero duty, 1 where it makes the target, never falling;
  *   one that does not reach its target in the range ends below 1
+ * @throws {OutOfRangeError} a curve that has not a rise for each of these duties
  * Cost: O(curves · 101).
  */
 export function tabulateCurves(scaled: readonly Float64Array[]): CurveLibrary {
   const count = scaled.length;
   const rises = new Float32Array(count * TABLE_POINTS);
-  scaled.forEach((curve, row) =>
-    curve.forEach((rise, duty) => (rises[row * TABLE_POINTS + duty] = Math.min(rise, HIGHEST_RISE))),
-  );
+  scaled.forEach((curve, row) => {
+    if (curve.length !== TABLE_POINTS) refuse(row, curve.length);
+    curve.forEach((rise, duty) => (rises[row * TABLE_POINTS + duty] = Math.min(rise, HIGHEST_RISE)));
+  });
   return {
     count,
     rises,
     logWholes: Float64Array.from(scaled, (curve) => Math.log(Math.max(curve.at(-1) ?? 0, LEAST_WHOLE))),
     logSteepest: Float64Array.from(scaled, (curve) => Math.log(steepestOf(curve))),
   };
+}
+
+function refuse(row: number, length: number): never {
+  throw new OutOfRangeError('tabulateCurves', {
+    argument: `scaled[${row}].length`,
+    value: length,
+    allowed: String(TABLE_POINTS),
+  });
 }
 
 function steepestOf(curve: Float64Array): number {
