@@ -51,17 +51,14 @@ async function askedNext(api: APIRequestContext, { sessionId, presetId }: VisitO
   return (await answer.json()) as NextPull;
 }
 
-/**
- * Pulls that are written down without network: about an hour's. `PULLS=100 npx vitest run --config
- * tests/browser/vitest.config.ts without-network` drives two hours.
- */
-const PULLS = Number(process.env['PULLS'] ?? 45);
+/** Pulls that are written down without network: two hours of them. */
+const PULLS = 100;
 
 /** Duty for the n-th pull (from 0): up in steps of 5 to 50 %, then about it. */
 const dutyOf = (n: number): number => Math.min(50, 5 + 5 * n) - (n > 9 ? n % 3 : 0);
 
 describe('without network', () => {
-  test('a row of pulls and logs arrives whole, once and in order, whatever happens on the way', async () => {
+  test('two hours of pulls and logs arrive whole, once and in order, whatever happens on the way', async () => {
     const { context, page, visit } = await tunerAt('OFF 100');
     const faults = await faultyServer(context);
     const sent: { dutyPct: number; peakKpa: number }[] = [];
