@@ -20,6 +20,12 @@ async function fillIntake(page: Page, { name, plate }: Taken): Promise<void> {
   await page.getByLabel('Model', { exact: false }).first().fill('Estate, 2.0 turbo');
 }
 
+async function find(page: Page, text: string): Promise<void> {
+  await page.goto('/board');
+  await page.getByRole('button', { name: 'Find', exact: true }).click();
+  await page.getByLabel('Plate, name, telephone, visit number or page').fill(text);
+}
+
 /** What the front desk meets beside the plain pages: faults, doubles, the car that is in, the yard as a table. */
 export const deskScreens: readonly Screen[] = [
   {
@@ -99,9 +105,7 @@ export const deskScreens: readonly Screen[] = [
     name: 'finder',
     route: '/board',
     open: async (page) => {
-      await page.goto('/board');
-      await page.getByRole('button', { name: 'Find', exact: true }).click();
-      await page.getByLabel('Plate, name, telephone, visit number or page').fill('e');
+      await find(page, 'e');
       await page.getByRole('option').nth(3).waitFor();
     },
   },
@@ -110,9 +114,7 @@ export const deskScreens: readonly Screen[] = [
     name: 'finder-nothing',
     route: '/board',
     open: async (page) => {
-      await page.goto('/board');
-      await page.getByRole('button', { name: 'Find', exact: true }).click();
-      await page.getByLabel('Plate, name, telephone, visit number or page').fill('qqqq');
+      await find(page, 'qqqq');
       await page.getByText(/Nothing in the book goes by/).waitFor();
     },
   },

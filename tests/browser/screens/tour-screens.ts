@@ -1,59 +1,39 @@
-import type { Page } from 'playwright-core';
 import type { Screen } from './screen.js';
+import { tellMe } from './tell-me.js';
 
-/**
- * Opens a place at a step of the first tour. The step is said to this device alone: the tour of the person, who is on
- * other screens at the same time, stays as it is.
- */
-async function atStep(page: Page, address: string, tourStep: number, says: string): Promise<void> {
-  await page.route('**/api/v1/me', async (route) => {
-    if (route.request().method() !== 'GET') return route.fulfill({ status: 503, json: {} });
-    const answer = await route.fetch();
-    return route.fulfill({ response: answer, json: { ...(await answer.json()), tourStep } });
-  });
-  await page.goto(address);
-  await page.getByRole('complementary', { name: 'First tour' }).getByText(says).waitFor();
-}
+type Step = readonly [
+  name: string,
+  route: '/board' | '/practice',
+  address: string,
+  step: number,
+  says: string,
+];
 
-const owner = { who: 'owner' } as const;
-const newOwner = { who: 'owner', book: 'new' } as const;
+const inDemo: readonly Step[] = [
+  ['tour-first', '/board', '/board', 0, '1 of 7, Board.'],
+  ['tour-middle', '/board', '/board', 3, '4 of 7, Record.'],
+  ['tour-last', '/board', '/board', 6, '7 of 7, Report.'],
+];
+const inNewBook: readonly Step[] = [
+  ['tour-new-first', '/board', '/board', 0, '1 of 7, Practice.'],
+  ['tour-new-middle', '/practice', '/practice?level=calm&car=3', 2, '3 of 7, Next pull.'],
+  ['tour-new-last', '/practice', '/practice', 6, '7 of 7, Report.'],
+];
+
+/** A place at a step of the tour, which is said to this device alone. */
+const atStep = ([name, route, address, tourStep, says]: Step): Screen => ({
+  name,
+  route,
+  who: 'owner',
+  open: async (page) => {
+    await tellMe(page, { tourStep });
+    await page.goto(address);
+    await page.getByRole('complementary', { name: 'First tour' }).getByText(says).waitFor();
+  },
+});
 
 /** The first tour at its first, a middle and its last step, in the demo and in a book that has just been opened. */
 export const tourScreens: readonly Screen[] = [
-  {
-    ...owner,
-    name: 'tour-first',
-    route: '/board',
-    open: (page) => atStep(page, '/board', 0, '1 of 7, Board.'),
-  },
-  {
-    ...owner,
-    name: 'tour-middle',
-    route: '/board',
-    open: (page) => atStep(page, '/board', 3, '4 of 7, Record.'),
-  },
-  {
-    ...owner,
-    name: 'tour-last',
-    route: '/board',
-    open: (page) => atStep(page, '/board', 6, '7 of 7, Report.'),
-  },
-  {
-    ...newOwner,
-    name: 'tour-new-first',
-    route: '/board',
-    open: (page) => atStep(page, '/board', 0, '1 of 7, Practice.'),
-  },
-  {
-    ...newOwner,
-    name: 'tour-new-middle',
-    route: '/practice',
-    open: (page) => atStep(page, '/practice?level=calm&car=3', 2, '3 of 7, Next pull.'),
-  },
-  {
-    ...newOwner,
-    name: 'tour-new-last',
-    route: '/practice',
-    open: (page) => atStep(page, '/practice', 6, '7 of 7, Report.'),
-  },
+  ...inDemo.map(atStep),
+  ...inNewBook.map((step): Screen => ({ ...atStep(step), book: 'new' })),
 ];

@@ -5,6 +5,7 @@ import { visitOnTest, type VisitOnTest } from '../visit-on-test.js';
 import { changeRecord } from '../change-record.js';
 import { driveUntilAccepted, pullOnRecord } from './drive.js';
 import type { Screen } from './screen.js';
+import { tellMe } from './tell-me.js';
 
 const visit = { route: '/visits/[id]', who: 'owner', isForGloves: true } as const;
 const closedLoop = {
@@ -42,15 +43,6 @@ const hunts: NextCorrection = {
   range: closedLoop.correction,
 };
 
-/** A person who reads psi, on this device alone: others are on screens of the same person at the same time. */
-const readsPsi = (page: Page): Promise<unknown> =>
-  page.route('**/api/v1/me', async (route) => {
-    if (route.request().method() !== 'GET') return route.continue();
-    const answer = await route.fetch();
-    const units = { pressure: 'psi', temperature: 'F' };
-    return route.fulfill({ response: answer, json: { ...(await answer.json()), units } });
-  });
-
 /** The visit in the states that a tuner meets on the way, from the first word to the kept duty. */
 export const visitScreens: readonly Screen[] = [
   {
@@ -80,7 +72,7 @@ export const visitScreens: readonly Screen[] = [
     ...visit,
     name: 'visit-in-psi',
     open: async (page) => {
-      await readsPsi(page);
+      await tellMe(page, { units: { pressure: 'psi', temperature: 'F' } });
       await drivenVisit(page);
       const said = await page.locator('main').innerText();
       if (!said.includes('psi') || said.includes('kPa')) throw new Error('the visit still speaks of kPa');
