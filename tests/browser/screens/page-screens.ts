@@ -69,7 +69,7 @@ export const pageScreens: readonly Screen[] = [
     isForGloves: true,
     open: async (page) => {
       await page.goto(`/visits/${await collectedVisitId(page)}`);
-      await heading(page, 'No advice yet');
+      await heading(page, 'This visit is closed');
     },
   },
   {

@@ -3,9 +3,10 @@
 import { stages, type Visit } from '@pullbook/contracts';
 import { useMoveVisit } from '../../queries/visits/use-move-visit';
 import { stageNames } from '../stage/stage-names';
+import { isClosed } from './is-closed';
 import styles from './visit-about.module.css';
 
-/** The stages in order; pressing one moves the visit there. */
+/** The stages in order; pressing one moves the visit there. A closed visit is handed over, and goes nowhere else. */
 export function StageMoves({ visit }: Readonly<{ visit: Visit }>) {
   const move = useMoveVisit();
   const shown = move.isPending ? move.variables.to : visit.stage;
@@ -17,7 +18,7 @@ export function StageMoves({ visit }: Readonly<{ visit: Visit }>) {
           key={stage}
           type="button"
           aria-pressed={stage === shown}
-          disabled={move.isPending}
+          disabled={move.isPending || (isClosed(visit) && !isClosed({ stage }))}
           onClick={() => {
             if (stage === visit.stage) return;
             move.mutate({

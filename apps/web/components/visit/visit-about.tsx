@@ -11,6 +11,8 @@ import { NotLoaded } from '../marks/not-loaded';
 import { ProblemNote } from '../marks/problem-note';
 import { presetStateNames, presetStateShapes } from '../preset/preset-state-names';
 import { useUnits } from '../units/use-units';
+import { FactsToRead } from './facts-to-read';
+import { isClosed } from './is-closed';
 import { StageMoves } from './stage-moves';
 import { VisitFacts } from './visit-facts';
 import styles from './visit-about.module.css';
@@ -29,8 +31,15 @@ export function VisitAbout({ visitId }: Readonly<{ visitId: string }>) {
   return (
     <main id="content" className={styles.page}>
       <StageMoves visit={visit.data} />
+      {isClosed(visit.data) ? (
+        <p className="soft">This visit is closed. For more work on this car, book a new visit.</p>
+      ) : null}
       <div className={styles.two}>
-        <VisitFacts key={visit.data.revision} visit={visit.data} />
+        {visit.data.stage === 'collected' ? (
+          <FactsToRead visit={visit.data} />
+        ) : (
+          <VisitFacts key={visit.data.revision} visit={visit.data} />
+        )}
         <div className="stack">
           <CarAndCustomer visit={visit.data} />
           <PresetsToRead carId={visit.data.carId} />

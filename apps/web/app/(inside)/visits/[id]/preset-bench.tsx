@@ -8,7 +8,6 @@ import { useCurrentAdvice } from '../../../../queries/advice/use-current-advice'
 import { usePulls } from '../../../../queries/pulls/use-pulls';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { ProofLines } from '../../../../components/preset/proof-lines';
-import { isClosed } from '../../../../components/visit/is-closed';
 import { PeakStrip } from '../../../../components/pictures/peak-strip';
 import { LateLogs } from './late-logs';
 import { NotInProof } from './not-in-proof';
@@ -76,7 +75,7 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
           error={current.error}
           onRetry={current.refetch}
         />
-        <AfterDuty preset={preset} visit={visit} session={session} controller={controller} />
+        <AfterDuty preset={preset} session={session} controller={controller} />
         <LateLogs visitId={visit.id} preset={preset} dutyPct={dutyForLog(advice, pulls)} openFile={file} />
         <section className={`sheet ${styles.stripSheet}`} aria-label="Peak strip">
           <ProofLines preset={preset} advice={advice} />
@@ -89,17 +88,15 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
           <ResponsePart preset={preset} car={car} controller={controller} pulls={pulls} advice={advice} />
         </section>
       </div>
-      {isClosed(visit) ? null : (
-        <RecordPanel
-          preset={preset}
-          session={session}
-          controller={controller}
-          next={current.next}
-          number={number}
-          pulls={pulls}
-          onFiles={setFiles}
-        />
-      )}
+      <RecordPanel
+        preset={preset}
+        session={session}
+        controller={controller}
+        next={current.next}
+        number={number}
+        pulls={pulls}
+        onFiles={setFiles}
+      />
       {file === undefined ? null : (
         <LogDrop
           key={`${file.name}${file.size}${file.lastModified}`}
@@ -115,13 +112,12 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
   );
 }
 
-interface AfterDutyProps extends Pick<PresetBenchProps, 'preset' | 'visit' | 'session'> {
+interface AfterDutyProps extends Pick<PresetBenchProps, 'preset' | 'session'> {
   readonly controller: Controller | null;
 }
 
-/** What the controller lets be found once the duty is kept, as long as the visit is open. */
-function AfterDuty({ preset, visit, session, controller }: AfterDutyProps) {
-  if (isClosed(visit)) return null;
+/** What the controller lets be found once the duty is kept. */
+function AfterDuty({ preset, session, controller }: AfterDutyProps) {
   return (
     <>
       {mayHold(preset, controller) ? <HoldWaits preset={preset} session={session} /> : null}

@@ -8,7 +8,8 @@ interface PresetTabsProps {
   readonly presets: readonly Preset[];
   readonly chosenId: string;
   readonly onChoose: (id: string) => void;
-  readonly onAdd: () => void;
+  /** Left out where no preset is to be added. */
+  readonly onAdd?: () => void;
 }
 
 const shapeOf = (state: PresetState) => presetStateShapes[state];
@@ -33,9 +34,11 @@ export function PresetTabs({ presets, chosenId, onChoose, onAdd }: PresetTabsPro
           </span>
         </button>
       ))}
-      <button type="button" className={styles.addTab} onClick={onAdd}>
-        Add preset
-      </button>
+      {onAdd === undefined ? null : (
+        <button type="button" className={styles.addTab} onClick={onAdd}>
+          Add preset
+        </button>
+      )}
     </div>
   );
 }

@@ -9,6 +9,7 @@ import { useTuningSessions } from '../../../../queries/tuning-sessions/use-tunin
 import { useVisit } from '../../../../queries/visits/use-visits';
 import type { Visit } from '@pullbook/contracts';
 import dynamic from 'next/dynamic';
+import { isClosed } from '../../../../components/visit/is-closed';
 import { Bench } from './bench';
 import styles from './visit.module.css';
 
@@ -21,6 +22,7 @@ const VisitAbout = dynamic(
 const ReadinessForm = dynamic(() => import('./readiness-form').then((part) => part.ReadinessForm), {
   loading,
 });
+const ClosedBench = dynamic(() => import('./closed-bench').then((part) => part.ClosedBench), { loading });
 const StartSession = dynamic(() => import('./start-session').then((part) => part.StartSession), { loading });
 
 /** What is the next pull, and is it safe? The desk sees how the visit stands and no tuning value to change. */
@@ -52,6 +54,7 @@ function TuningVisit({ visit }: Readonly<{ visit: Visit }>) {
       </main>
     );
   }
+  if (isClosed(visit)) return <ClosedBench visit={visit} sessions={sessions.data} car={car.data} />;
   const session = sessions.data.at(-1);
   if (session === undefined) return <StartSession visit={visit} />;
   if (!session.readiness.passed) return <ReadinessForm key={session.id} session={session} car={car.data} />;
