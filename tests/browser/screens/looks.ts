@@ -42,7 +42,10 @@ async function take(page: Page, { width, height, scheme, textRatio = 1 }: Look):
 async function scrollToAll(page: Page): Promise<void> {
   const toCome = page.locator('[data-kept-free]');
   for (let left = await toCome.count(); left > 0; left = await toCome.count()) {
-    await toCome.first().evaluate((place) => place.scrollIntoView({ block: 'center' }));
+    // What is near already may have come since it was counted.
+    await page.evaluate(() =>
+      document.querySelector('[data-kept-free]')?.scrollIntoView({ block: 'center' }),
+    );
     await page.waitForFunction((most) => document.querySelectorAll('[data-kept-free]').length < most, left);
   }
 }
