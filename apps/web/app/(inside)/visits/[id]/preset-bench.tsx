@@ -10,6 +10,7 @@ import { ProblemNote } from '../../../../components/marks/problem-note';
 import { ProofLines } from '../../../../components/preset/proof-lines';
 import { PeakStrip } from '../../../../components/pictures/peak-strip';
 import { LateLogs } from './late-logs';
+import { looksForHold } from './looks-for-hold';
 import { NotInProof } from './not-in-proof';
 import { NextPullPanel } from './next-pull-panel';
 import { PullList } from './pull-list';
@@ -63,7 +64,7 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
       onDrop={drop}
     >
       <div className={styles.left}>
-        {mayHold(preset, controller) ? (
+        {looksForHold(preset, controller) ? (
           <HoldPart preset={preset} visit={visit} session={session} pulls={pulls} number={number} />
         ) : null}
         <NextPullPanel
@@ -120,15 +121,13 @@ interface AfterDutyProps extends Pick<PresetBenchProps, 'preset' | 'session'> {
 function AfterDuty({ preset, session, controller }: AfterDutyProps) {
   return (
     <>
-      {mayHold(preset, controller) ? <HoldWaits preset={preset} session={session} /> : null}
+      {looksForHold(preset, controller) ? <HoldWaits preset={preset} session={session} /> : null}
       {mayCorrect(preset, controller) ? <CorrectionPart preset={preset} session={session} /> : null}
     </>
   );
 }
 
-// Their scripts come only where the controller has such a setting, and once the duty is kept: not before is there an answer.
-const mayHold = ({ dutyPct }: Preset, controller: Controller | null) =>
-  dutyPct !== null && (controller?.holdPct ?? null) !== null;
+// Its script comes only where the controller has such a setting, and once the duty is kept: not before is there an answer.
 const mayCorrect = ({ dutyPct }: Preset, controller: Controller | null) =>
   dutyPct !== null && controller?.loop === 'closed' && controller.correction !== null;
 

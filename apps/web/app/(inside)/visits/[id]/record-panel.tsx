@@ -3,7 +3,6 @@
 import type { Controller, NextPull, Preset, TuningSession } from '@pullbook/contracts';
 import { useRef, useState, type FormEvent, type RefObject } from 'react';
 import { Button } from '../../../../components/button/button';
-import { CheckField } from '../../../../components/field/check-field';
 import { readValues } from '../../../../components/form/read-values';
 import { useDraft } from '../../../../components/form/use-draft';
 import { Mind } from '../../../../components/marks/marks';
@@ -14,10 +13,13 @@ import type { SeenPull } from '../../../../offline/pulls-seen';
 import { useNextGateHold } from '../../../../queries/advice/use-next-gate-hold';
 import { useRecordPull } from '../../../../queries/pulls/use-record-pull';
 import { dutyRangeOf, heldValues } from './held-values';
+import { Checks } from './checks';
 import { Keypad } from './keypad';
 import { PeakReadout } from './peak-readout';
 import { withMore } from './more-contract';
+import { looksForHold } from './looks-for-hold';
 import { MoreFigures } from './more-figures';
+import { ReadingsRow } from './readings';
 import { heldMore, noMore, readMore, type PadField } from '../../../../components/pull/more-values';
 import { pullContract } from './pull-contract';
 import { Stepper } from './stepper';
@@ -50,6 +52,8 @@ export function RecordPanel({ preset, session, controller, next, number, pulls, 
   const held = heldValues({ typed: draft.values, next, lastPull, controller });
   const more = heldMore({ typed: draft.values, preset, controller, hold, lastPull });
   const range = dutyRangeOf(controller);
+  const isOverride = preset.kind === 'timed-override';
+  const needsReadings = isOverride || looksForHold(preset, controller);
   const overStep = sayOverStep(held.dutyPct, next, range.min);
   const submit = (event: FormEvent) => {
     event.preventDefault();
@@ -78,49 +82,63 @@ export function RecordPanel({ preset, session, controller, next, number, pulls, 
       },
     );
   };
+  const peak = (
+    <div onFocus={() => setPad('peakKpa')}>
+      <PeakReadout unit={units.pressureWord} {...draft.bind('peakKpa')} />
+    </div>
+  );
   return (
     <aside className={styles.right} aria-label="Record a pull">
       <CautionHere cutKpa={session.readiness.overBoostCutKpa} />
       <form onSubmit={submit} noValidate className={styles.record}>
-        <div onFocus={() => setPad('peakKpa')}>
-          <PeakReadout unit={units.pressureWord} {...draft.bind('peakKpa')} />
-        </div>
-        <div className={styles.settings}>
-          <Stepper
-            label="Duty driven, %"
-            value={held.dutyPct}
-            follows={draft.values.dutyPct === ''}
-            step={range.step}
-            min={range.min}
-            max={range.max}
-            error={draft.faults['dutyPct']}
-            onChange={(dutyPct) => draft.set({ dutyPct })}
+        <div className={styles.figures}>
+          {needsReadings ? (
+            <ReadingsRow peak={peak} draft={draft} isOverride={isOverride} onPad={setPad} />
+          ) : (
+            peak
+          )}
+          <div className={styles.settings}>
+            <Stepper
+              label="Duty driven, %"
+              value={held.dutyPct}
+              follows={draft.values.dutyPct === ''}
+              step={range.step}
+              min={range.min}
+              max={range.max}
+              error={draft.faults['dutyPct']}
+              onChange={(dutyPct) => draft.set({ dutyPct })}
+            />
+            <Stepper
+              label="Gear"
+              value={held.gear}
+              follows={draft.values.gear === ''}
+              step={1}
+              min={1}
+              max={12}
+              error={draft.faults['gear']}
+              onChange={(gear) => draft.set({ gear })}
+            />
+          </div>
+          <MoreFigures
+            draft={draft}
+            held={more}
+            isOverride={isOverride}
+            controller={controller}
+            hasReadings={needsReadings}
+            onPad={setPad}
           />
-          <Stepper
-            label="Gear"
-            value={held.gear}
-            follows={draft.values.gear === ''}
-            step={1}
-            min={1}
-            max={12}
-            error={draft.faults['gear']}
-            onChange={(gear) => draft.set({ gear })}
-          />
+          <OverStep text={overStep} />
+          <ProblemNote error={record.error} />
         </div>
-        <MoreFigures draft={draft} held={more} preset={preset} controller={controller} onPad={setPad} />
-        <OverStep text={overStep} />
-        <ProblemNote error={record.error} />
-        <Keypad value={draft.values[pad]} onChange={(text) => draft.set({ [pad]: text })} />
-        <CheckField
-          label="Heat-soaked: driven hot, straight after others"
-          checked={draft.values.heatSoaked === 'yes'}
-          onChange={(isHot) => draft.set({ heatSoaked: isHot ? 'yes' : '' })}
-        />
-        <div className={styles.actions}>
-          <Button onClick={() => fileInput.current?.click()}>Drop a log</Button>
-          <Button type="submit" kind="act" big busy={record.isPending}>
-            {`Record pull ${number ?? ''}`.trim()}
-          </Button>
+        <div className={styles.keys}>
+          <Keypad value={draft.values[pad]} onChange={(text) => draft.set({ [pad]: text })} />
+          <Checks draft={draft} isOverride={isOverride} />
+          <div className={styles.actions}>
+            <Button onClick={() => fileInput.current?.click()}>Drop a log</Button>
+            <Button type="submit" kind="act" big busy={record.isPending}>
+              {`Record pull ${number ?? ''}`.trim()}
+            </Button>
+          </div>
         </div>
         <LogInput inputRef={fileInput} onFiles={onFiles} />
       </form>
