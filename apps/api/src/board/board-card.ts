@@ -63,11 +63,15 @@ export function boardCard(visit: BoardVisit, presets: readonly PresetRecord[], b
   };
 }
 
+type StatusBesidesDrift = Pick<BoardCard, 'statusBesidesDrift'>;
+
 /** A standing drift alarm needs somebody's eye, whatever comes next for the car. */
-function mindDrift(said: HoldUp, presets: readonly PresetRecord[]): HoldUp {
+function mindDrift(said: HoldUp, presets: readonly PresetRecord[]): HoldUp & StatusBesidesDrift {
   const drifting = presets.filter(({ drift }) => drift !== null).map(({ values }) => values.name);
-  if (drifting.length === 0) return said;
-  return { status: `drift alarm: ${drifting.join(', ')}; ${said.status}`, needsAttention: true };
+  const statusBesidesDrift = said.status;
+  if (drifting.length === 0) return { ...said, statusBesidesDrift };
+  const status = `drift alarm: ${drifting.join(', ')}; ${said.status}`;
+  return { status, statusBesidesDrift, needsAttention: true };
 }
 
 /** The next pull is drawn only where it may be driven. */

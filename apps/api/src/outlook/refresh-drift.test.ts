@@ -64,7 +64,8 @@ describe('refreshDrift', () => {
     expect(alarm?.text).toContain('a single pull outside its limits (Shewhart chart), pull 2 of visit');
     const card = await cardOf(back.visitId);
     expect(card).toMatchObject({ needsAttention: true, presets: [{ drift: alarm }] });
-    expect(card.status).toMatch(/^drift alarm: Dry track; /);
+    expect(card.status).toBe(`drift alarm: Dry track; ${card.statusBesidesDrift}`);
+    expect(card.statusBesidesDrift).not.toMatch(/drift/);
     expect(await eventsOf()).toEqual(['drift-alarm-raised']);
   });
 

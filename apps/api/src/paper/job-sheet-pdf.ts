@@ -60,17 +60,12 @@ export async function jobSheetPdf(sheet: JobSheet, choice: PaperChoice): Promise
 
 function carFacts(sheet: JobSheet): Parameters<typeof drawFacts>[2] {
   const { controller } = sheet;
-  const loop = controller === null ? '' : nameWithLoop(controller);
   return [
-    { label: 'Customer', value: sheet.customerName, share: 0.34 },
-    { label: 'Phone', value: sheet.customerPhone ?? '', share: 0.26 },
-    { label: 'Controller', value: loop, share: 0.4 },
+    { label: 'Customer', value: sheet.customerName, share: 0.32 },
+    { label: 'Phone', value: sheet.customerPhone ?? '', share: 0.22 },
+    { label: 'Controller', value: controller?.name ?? '', share: 0.34 },
+    { label: 'Loop', value: controller?.loop ?? '', share: 0.12 },
   ];
-}
-
-/** A name that tells the loop already needs no second word for it. */
-function nameWithLoop({ name, loop }: NonNullable<JobSheet['controller']>): string {
-  return /\bloop\b/i.test(name) ? name : `${name} (${loop} loop)`;
 }
 
 function visitFacts(sheet: JobSheet): Parameters<typeof drawFacts>[2] {

@@ -44,6 +44,8 @@ export const BoardCard = z
     ),
     /** What holds it up, or what comes next, in one plain sentence. */
     status: z.string(),
+    /** The same without drift alarms, for who shows those of the presets beside it. */
+    statusBesidesDrift: z.string(),
     needsAttention: z.boolean(),
   })
   .meta({ id: 'BoardCard' });

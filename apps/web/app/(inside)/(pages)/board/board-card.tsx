@@ -20,7 +20,8 @@ interface BoardCardProps {
 /** One visit on the board: whose car, who works on it, how each preset stands, what comes next. */
 export const BoardCard = memo(function BoardCard({ card, onMove }: BoardCardProps) {
   const units = useUnits();
-  const status = units.say(besides(card));
+  // Drift alarms have lines of their own on the card.
+  const status = units.say(card.statusBesidesDrift);
   return (
     <li
       className={styles.card}
@@ -68,9 +69,6 @@ export const BoardCard = memo(function BoardCard({ card, onMove }: BoardCardProp
     </li>
   );
 });
-
-/** What holds the car up besides drift alarms, which have lines of their own on the card. */
-const besides = (card: Card): string => card.status.replace(/^drift alarm: [^;]*(; )?/, '');
 
 /** Customer, tuner, bay and the time that matters at this stage, as far as known. */
 export function factsOf(card: Card, now: Date): string {
