@@ -107,7 +107,7 @@ function PresetsToRead({ carId }: Readonly<{ carId: string }>) {
               {preset.purpose === '' ? '' : `. ${preset.purpose}`}
             </p>
             {preset.missing.length === 0 ? null : (
-              <p className="small">Missing: {preset.missing.join('; ')}</p>
+              <p className="small">Missing: {units.say(preset.missing.join('; '))}</p>
             )}
           </li>
         ))}

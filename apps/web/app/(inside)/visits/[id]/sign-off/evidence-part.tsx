@@ -72,7 +72,7 @@ function factsOf(evidence: PresetEvidence, units: PersonsUnits): ReadonlyArray<r
     ['Peaks at the duty', sayPeaks(evidence, units)],
     ['Usable pulls', sayPulls(evidence)],
     ['Duty accepted', yes(evidence.accepted, 'it makes the target', 'not yet')],
-    ['Proven', yes(evidence.proven, sayProof(evidence, units), evidence.unproven.join('; '))],
+    ['Proven', yes(evidence.proven, sayProof(evidence, units), units.say(evidence.unproven.join('; ')))],
     ['Ceiling kept', sayCeilingKept(evidence)],
     ['Heat-soaked pull', yes(evidence.heatSoakedPull, 'present', 'none')],
   ];
