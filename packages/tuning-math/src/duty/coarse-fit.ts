@@ -1,55 +1,50 @@
 import { MOST_PULLS } from './check-duty-request.js';
 import { TABLE_POINTS, type CurveLibrary } from './tabulate-curves.js';
-import { floorPenalty, floorPriorOf } from './floor-prior.js';
+import { floorPenalty, floorPriorOf, highestFloorPenalty } from './floor-prior.js';
+import { MOST_IN_LOT, placedRatios, type PlacedRatios } from './placed-ratios.js';
 import type { ScaledPulls } from './scaled-pulls.js';
-import { sizeMisfit, sizePenalty } from './size-prior.js';
-import { LEAST_SPAN, likeliestFloor, tabulatedRise } from './tabulated-rise.js';
+import { sizePenalty } from './size-prior.js';
+import { LEAST_SPAN, likeliestFloor } from './tabulated-rise.js';
 
-/** Reading error of the first, coarse look: wider than the real one, so that no good curve is lost. */
-const COARSE_SCATTER = 0.03;
+/** Reading error of this first look: wider than the real one, so that no good curve is lost. */
+export const COARSE_SCATTER = 0.03;
+const COARSE_VARIANCE = COARSE_SCATTER * COARSE_SCATTER;
+const COARSE_TRUST = 1 / COARSE_VARIANCE;
 /** Duty error of the first look, %. */
 const COARSE_SHIFT = 1;
-
-/** Curve, and how it is moved, whose floor is sought. */
-export interface FloorQuestion {
-  readonly pulls: ScaledPulls;
-  readonly shift: number;
-  readonly scale: number;
-}
-
-/** Floor (peak at zero duty over target) that brings one library curve nearest to the pulls. */
-export function likeliestFloorOf(library: CurveLibrary, row: number, question: FloorQuestion): number {
-  const { pulls, shift, scale } = question;
-  let square = 0;
-  let cross = 0;
-  for (let j = 0; j < pulls.count; j += 1) {
-    const rise = tabulatedRise(library.rises, row, (pulls.duties[j] as number) - shift) * scale;
-    const ratio = pulls.ratios[j] as number;
-    const lever = (1 - rise) / (COARSE_SCATTER * ratio * COARSE_SCATTER * ratio);
-    square += lever * (1 - rise);
-    cross += lever * (ratio - rise);
-  }
-  return likeliestFloor(square, cross, floorPriorOf(row, pulls.baseRatio));
-}
+/** A curve that fits worse than the best by more than this (log) is given up: no prior of a build makes up for it. */
+const GIVEN_UP_LOG = 36;
+const SCOUTS_EVERY = 31;
 
 /**
- * Log fit of every library curve to the pulls, each with its likeliest floor; without pulls, what the base says.
+ * Log fit, without the constant, of every library curve to the pulls, each with its likeliest floor; -Infinity where it
+ * is hopeless. Without pulls, what the base says.
  *
  * @param every only every n-th curve is looked at, the others never fit; default 1
  */
 export function coarseLogFits(library: CurveLibrary, pulls: ScaledPulls, every = 1): Float64Array {
-  const logFits = new Float64Array(library.count).fill(every > 1 ? -Infinity : 0);
+  const logFits = new Float64Array(library.count).fill(-Infinity);
   if (pulls.count === 0) return logFits.map((_, row) => priorLogFit(library, row, pulls.baseRatio));
-  const looks = Array.from({ length: pulls.count }, (_, j) => lookAt(pulls.duties[j] as number));
-  const places = Int32Array.from(looks, ({ place }) => place);
-  const parts = Float64Array.from(looks, ({ part }) => part);
-  const trusts = pulls.ratios.map((ratio) => 1 / (ratio * ratio));
+  const question = questionOf(pulls);
+  // A few from everywhere go first, so that a good one is met soon.
+  for (let row = 0; row < library.count; row += every * SCOUTS_EVERY) lookAt(library, row, question, logFits);
   for (let row = 0; row < library.count; row += every) {
-    const floor = readRow(library.rises, row * TABLE_POINTS, { pulls, places, parts, trusts, row });
-    const fit = logFitOf(pulls, floor, sizeMisfit(library, row, floor));
-    logFits[row] = floorPenalty(row, floor, pulls.baseRatio) + fit;
+    if (logFits[row] === -Infinity) lookAt(library, row, question, logFits);
   }
   return logFits;
+}
+
+/** Fits one curve and notes it, unless it is hopeless. */
+function lookAt(library: CurveLibrary, row: number, question: RowQuestion, logFits: Float64Array): void {
+  const floor = readRow(library.rises, row, question);
+  const fit = logFitOf(question, floor);
+  if (fit === -Infinity) return;
+  const logFit = fit + floorPenalty(row, floor, question.baseRatio) + sizePenalty(library, row, floor);
+  logFits[row] = logFit;
+  if (logFit <= question.best) return;
+  question.best = logFit;
+  question.lowest = logFit - GIVEN_UP_LOG - question.highestPenalty;
+  question.worst = Math.exp(-2 * question.lowest);
 }
 
 /** Log weight of a curve before the first pull. */
@@ -57,78 +52,96 @@ export function priorLogFit(library: CurveLibrary, row: number, baseRatio: numbe
   return baseRatio === null ? 0 : sizePenalty(library, row, baseRatio);
 }
 
-/** Where in a table row a duty lies: whole duty (not the last) and the part beyond it. */
-function lookAt(duty: number): { place: number; part: number } {
-  const place = Math.min(Math.max(Math.floor(duty), 0), TABLE_POINTS - 2);
-  return { place, part: duty - place };
+interface RowQuestion {
+  readonly readings: PlacedRatios;
+  readonly baseRatio: number | null;
+  /** Where in a table row each duty lies: whole duty (not the last) and the part beyond it. */
+  readonly whole: Int32Array;
+  readonly parts: Float64Array;
+  readonly highestPenalty: number;
+  /** The best fit so far. */
+  best: number;
+  /** A fit that cannot come above this (log) is given up, and the same as a misfit (to the fifth power). */
+  lowest: number;
+  worst: number;
 }
 
-interface RowQuestion {
-  readonly pulls: ScaledPulls;
-  readonly places: Int32Array;
-  readonly parts: Float64Array;
-  /** One over each squared ratio. */
-  readonly trusts: Float64Array;
-  readonly row: number;
+function questionOf(pulls: ScaledPulls): RowQuestion {
+  const readings = placedRatios(pulls);
+  const whole = Int32Array.from(readings.duties, (duty) =>
+    Math.min(Math.max(Math.floor(duty), 0), TABLE_POINTS - 2),
+  );
+  const parts = readings.duties.map((duty, lot) => duty - (whole[lot] as number));
+  return {
+    readings,
+    baseRatio: pulls.baseRatio,
+    whole,
+    parts,
+    highestPenalty: highestFloorPenalty(pulls.baseRatio),
+    best: -Infinity,
+    lowest: -Infinity,
+    worst: Infinity,
+  };
 }
 
 const rises = new Float64Array(MOST_PULLS);
 const slopes = new Float64Array(MOST_PULLS);
 
-/** Fills `rises` and `slopes` at the pulls from one table row and returns its likeliest floor. */
-function readRow(
-  table: Float32Array,
-  start: number,
-  { pulls, places, parts, trusts, row }: RowQuestion,
-): number {
+/** Fills `rises` and `slopes` at the duties from one table row and returns its likeliest floor. */
+function readRow(table: Float32Array, row: number, question: RowQuestion): number {
+  const { whole, parts, readings } = question;
+  const { squareTrusts, trusts } = readings;
+  const start = row * TABLE_POINTS;
   let square = 0;
   let cross = 0;
-  for (let j = 0; j < pulls.count; j += 1) {
-    const at = start + (places[j] as number);
+  for (let lot = 0; lot < parts.length; lot += 1) {
+    const at = start + (whole[lot] as number);
     const low = table[at] as number;
     const slope = (table[at + 1] as number) - low;
-    const rise = low + slope * (parts[j] as number);
-    rises[j] = rise;
-    slopes[j] = slope;
-    const lever = (1 - rise) * (trusts[j] as number);
-    square += lever * (1 - rise);
-    cross += lever * ((pulls.ratios[j] as number) - rise);
+    const rise = low + slope * (parts[lot] as number);
+    rises[lot] = rise;
+    slopes[lot] = slope;
+    const squareTrust = squareTrusts[lot] as number;
+    square += (1 - rise) * (1 - rise) * squareTrust;
+    cross += (1 - rise) * ((trusts[lot] as number) - rise * squareTrust);
   }
-  const trust = 1 / (COARSE_SCATTER * COARSE_SCATTER);
-  return likeliestFloor(square * trust, cross * trust, floorPriorOf(row, pulls.baseRatio));
+  const prior = floorPriorOf(row, question.baseRatio);
+  return likeliestFloor(COARSE_TRUST * square, COARSE_TRUST * cross, prior);
 }
 
 /**
- * Heavy-tailed (Student t, 4 degrees of freedom) log fit of the row that was read last. The factors are
- * multiplied up and their logarithm taken once in a while, and fractions are kept as such until then, which is what
- * makes this affordable.
- *
- * @param misfitBefore factor of the same power that the curve brings with it
+ * Heavy-tailed (Student t, 4 degrees of freedom) log fit of the row that was read last; -Infinity once it is seen to
+ * be below the lowest of interest. Factors are multiplied up for some readings before a logarithm is taken, which is
+ * what makes this affordable.
  */
-function logFitOf(pulls: ScaledPulls, floor: number, misfitBefore: number): number {
+function logFitOf({ readings, lowest, worst }: RowQuestion, floor: number): number {
+  const { ratios, ends } = readings;
   const span = Math.max(1 - floor, LEAST_SPAN);
-  const shiftError = COARSE_SHIFT * span;
-  let misfit = misfitBefore;
-  let spreads = 1;
-  let peaks = 1;
+  let misfit = 1;
+  let sharpness = 1;
   let logFit = 0;
-  for (let j = 0; j < pulls.count; j += 1) {
-    const ratio = pulls.ratios[j] as number;
-    const fitted = floor + span * (rises[j] as number);
-    const error = shiftError * (slopes[j] as number);
-    const reading = COARSE_SCATTER * fitted;
-    const square = reading * reading + error * error;
-    const miss = (ratio - fitted) * fitted;
-    const middle = ratio + fitted;
-    misfit *= 1 + (miss * miss) / (middle * middle * square);
-    spreads *= square;
-    peaks *= fitted;
-    if (j % 12 === 11) {
-      logFit -= 2.5 * Math.log(misfit) + 0.5 * Math.log(spreads / (peaks * peaks));
-      misfit = 1;
-      spreads = 1;
-      peaks = 1;
+  let limit = worst;
+  let reading = 0;
+  let logged = 0;
+  for (let lot = 0; lot < ends.length; lot += 1) {
+    const fitted = floor + span * (rises[lot] as number);
+    const error = COARSE_SHIFT * span * (slopes[lot] as number);
+    const trust = (fitted * fitted) / (COARSE_VARIANCE * fitted * fitted + error * error);
+    const end = ends[lot] as number;
+    for (; reading < end; reading += 1) {
+      const ratio = ratios[reading] as number;
+      const miss = (ratio - fitted) / (ratio + fitted);
+      misfit *= 1 + miss * miss * trust;
+      sharpness *= trust * COARSE_VARIANCE;
     }
+    const square = misfit * misfit;
+    if (square * square * misfit > limit * sharpness) return -Infinity;
+    if (reading - logged < MOST_IN_LOT) continue;
+    logFit += 0.5 * Math.log(sharpness) - 2.5 * Math.log(misfit);
+    limit = Math.exp(2 * (logFit - lowest));
+    misfit = 1;
+    sharpness = 1;
+    logged = reading;
   }
-  return logFit - 2.5 * Math.log(misfit) - 0.5 * Math.log(spreads / (peaks * peaks));
+  return logFit + 0.5 * Math.log(sharpness) - 2.5 * Math.log(misfit);
 }

@@ -1,5 +1,7 @@
 import { normalQuantile } from '../numerics/normal-quantile.js';
-import { coarseLogFits, likeliestFloorOf } from './coarse-fit.js';
+import { coarseLogFits } from './coarse-fit.js';
+import { likeliestFloorOf } from './likeliest-floor-of.js';
+import { placedRatios } from './placed-ratios.js';
 import { curveLibrary } from './curve-library.js';
 import type { CurveLibrary } from './tabulate-curves.js';
 import { drawnFloor, floorPenalty } from './floor-prior.js';
@@ -7,7 +9,6 @@ import { lowDiscrepancyPoint } from './low-discrepancy.js';
 import { PARTICLE_COUNT, RISE_SPREAD, SHIFT_SPREAD } from './response-settings.js';
 import type { ScaledPulls } from './scaled-pulls.js';
 import { sizePenalty } from './size-prior.js';
-import { peakRatio, tabulatedRise } from './tabulated-rise.js';
 
 /** Curves of the library, moved a little, that the pulls leave standing. */
 export interface Particles {
@@ -19,13 +20,8 @@ export interface Particles {
   readonly floors: Float64Array;
   /** Log of what the fine likelihood is to be multiplied by: prior of the floor over the chance of being drawn. */
   readonly logCorrections: Float64Array;
-}
-
-/** Peak over target of one particle at a duty. */
-export function particleRatio(particles: Particles, index: number, duty: number): number {
-  const row = particles.rows[index] as number;
-  const rise = tabulatedRise(particles.library.rises, row, duty - (particles.shifts[index] as number));
-  return peakRatio(particles.floors[index] as number, rise * (particles.riseScales[index] as number));
+  /** Logs of peak over target at the duties that were asked for so far; see `particleLogs`. */
+  readonly logs: Map<number, Float64Array>;
 }
 
 /** What else bears on the draw. */
@@ -57,16 +53,19 @@ export function drawParticles(pulls: ScaledPulls, options: DrawOptions = {}): Pa
     riseScales: moves().riseScales,
     floors: new Float64Array(rows.length),
     logCorrections: new Float64Array(rows.length),
+    logs: new Map(),
   };
+  const readings = placedRatios(pulls);
+  const { baseRatio } = pulls;
   rows.forEach((row, index) => {
     const move = { shift: particles.shifts[index] as number, scale: particles.riseScales[index] as number };
     const floor =
       pulls.count === 0
-        ? drawnFloor(row, index, pulls.baseRatio)
-        : likeliestFloorOf(library, row, { pulls, ...move });
+        ? drawnFloor(row, index, baseRatio)
+        : likeliestFloorOf(library, row, { readings, baseRatio, ...move });
     particles.floors[index] = floor;
     if (pulls.count === 0) return;
-    const prior = floorPenalty(row, floor, pulls.baseRatio) + sizePenalty(library, row, floor);
+    const prior = floorPenalty(row, floor, baseRatio) + sizePenalty(library, row, floor);
     particles.logCorrections[index] = prior - (logFits[row] as number);
   });
   return particles;

@@ -1,4 +1,4 @@
-import type { PeakPrecision } from './peak-covariance.js';
+import type { PeakPrecision } from './peak-precision.js';
 import { FALSE_HIGH_SHARE, FALSE_LOW_SHARE, FALSE_STRAY } from './response-settings.js';
 
 /** What it changes to take one pull as false (its reading strays far): for each pull at one scatter. */
@@ -8,6 +8,8 @@ export interface FalsePullTerms {
   /** What it costs, log, where the reading is too low and where it is too high. */
   readonly lowCosts: Float64Array;
   readonly highCosts: Float64Array;
+  readonly mostGain: number;
+  readonly leastCost: number;
 }
 
 const STRAY_SQUARE = FALSE_STRAY * FALSE_STRAY;
@@ -32,5 +34,7 @@ export function falsePullTerms(
     lowCosts[j] = LOW_COST + 0.5 * Math.log(widening);
     highCosts[j] = HIGH_COST + 0.5 * Math.log(widening);
   }
-  return { gains, lowCosts, highCosts };
+  const leastCost = lowCosts.reduce((least, cost) => Math.min(least, cost), Infinity);
+  const mostGain = gains.reduce((most, gain) => Math.max(most, gain), 0);
+  return { gains, lowCosts, highCosts, mostGain, leastCost };
 }

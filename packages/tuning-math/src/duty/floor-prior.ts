@@ -24,6 +24,11 @@ export function floorPenalty(row: number, floor: number, baseRatio: number | nul
   return -0.5 * away * away - Math.log(spread);
 }
 
+/** The most that `floorPenalty` is for any curve and floor. */
+export function highestFloorPenalty(baseRatio: number | null): number {
+  return Math.max(...[0, 1].map((row) => floorPenalty(row, floorPriorOf(row, baseRatio).centre, baseRatio)));
+}
+
 /** A floor drawn from its prior for the particle with this index, for the time before the first pull. */
 export function drawnFloor(row: number, index: number, baseRatio: number | null): number {
   const { centre, spread } = floorPriorOf(row, baseRatio);

@@ -32,4 +32,15 @@ describe('matrixTimes(matrix, vectors, from, product)', () => {
       }),
     );
   });
+
+  it('takes as many rows as the product has entries', () => {
+    const matrix = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
+    const product = new Float64Array(5);
+    matrixTimes(Float64Array.from(matrix), Float64Array.from([0, 3, -1]), 1, product);
+    expect([...product]).toEqual(
+      Matrix.from1DArray(5, 2, matrix)
+        .mmul(Matrix.columnVector([3, -1]))
+        .to1DArray(),
+    );
+  });
 });

@@ -1,7 +1,9 @@
 import { CholeskyDecomposition, inverse, Matrix } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
 import { falsePullTerms } from './false-pulls.js';
-import { departureCovariance, peakPrecision, type PeakPrecision } from './peak-covariance.js';
+import { departureModes } from './departure-modes.js';
+import { departureCovariance } from './peak-covariance.js';
+import { peakPrecision, type PeakPrecision } from './peak-precision.js';
 import { FALSE_STRAY } from './response-settings.js';
 import { scalePulls } from './scaled-pulls.js';
 
@@ -34,7 +36,7 @@ function logDeterminant(matrix: Matrix): number {
 describe('peakPrecision, against a library of linear algebra', () => {
   it.each([[[]], [[2]], [[0, 6]]])('inverts the covariance with the pulls %j false', (falsePulls) => {
     const known = new Set<number>(falsePulls);
-    const ours = peakPrecision(pulls, SCATTER, known);
+    const ours = peakPrecision(departureModes(pulls, known), SCATTER);
     const theirs = inverse(covariance(known));
     const scale = Math.max(...ours.inverse);
     duties.forEach((_, i) =>
@@ -51,7 +53,7 @@ describe('peakPrecision, against a library of linear algebra', () => {
 // Source: the same library, the likelihood of a normal with one variance made larger, written out.
 describe('falsePullTerms, against a library of linear algebra', () => {
   it('gains and costs what the likelihood changes by when one pull is taken as false', () => {
-    const plain = peakPrecision(pulls, SCATTER, new Set());
+    const plain = peakPrecision(departureModes(pulls, new Set()), SCATTER);
     const terms = falsePullTerms(plain, new Set());
     const misses = duties.map((_, index) => 0.02 * Math.sin(3 * index + 1));
     duties.forEach((_, pull) => {

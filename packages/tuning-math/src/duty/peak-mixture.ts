@@ -9,3 +9,6 @@ export interface PeakMixture {
   /** Standard deviation of the next reading: the mean's and the scatter. */
   readonly peakSpreads: Float64Array;
 }
+
+/** Standard deviations at a duty: for each scatter with no pull false (first) and with each pull false (the others). */
+export type PeakSpreads = Pick<PeakMixture, 'meanSpreads' | 'peakSpreads'>;

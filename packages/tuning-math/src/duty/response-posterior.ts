@@ -1,10 +1,13 @@
-import { drawParticles, particleRatio, type Particles } from './draw-particles.js';
-import { explainPulls, type Evidence, type Explained, type Explanations } from './explain-pulls.js';
+import type { DepartureModes } from './departure-modes.js';
+import { drawParticles, type Particles } from './draw-particles.js';
+import type { Explanations } from './collect-explanations.js';
+import { explainPulls, type Evidence, type WeighedPulls } from './explain-pulls.js';
 import { explainedCurves, type ExplainedCurves } from './explained-curves.js';
-import { matrixTimes } from './matrix-times.js';
-import type { PeakPrecision } from './peak-covariance.js';
-import type { PeakMixture } from './peak-mixture.js';
-import { FALSE_STRAY, SCATTERS } from './response-settings.js';
+import { explainedDepartures } from './explained-departures.js';
+import { particleLogs } from './particle-logs.js';
+import type { PeakPrecision } from './peak-precision.js';
+import type { PeakMixture, PeakSpreads } from './peak-mixture.js';
+import { SCATTERS } from './response-settings.js';
 import type { ScaledPulls } from './scaled-pulls.js';
 
 /** A pull more likely false than this is taken as false for good, so that a second false one can show. */
@@ -16,10 +19,11 @@ export interface ResponsePosterior {
   readonly pulls: ScaledPulls;
   readonly particles: Particles;
   readonly explanations: Explanations;
+  readonly modes: DepartureModes;
   /** One for each of `SCATTERS`. */
   readonly precisions: readonly PeakPrecision[];
-  /** For each pull a row of `explanations.count`: how departures from each one's curve follow from that pull. */
-  readonly coefficients: Float64Array;
+  /** For each place and for heat a row of `explanations.count`; see `explainedDepartures`. */
+  readonly departures: Float64Array;
   /** Chance that each pull is false. */
   readonly falseChances: Float64Array;
   /** Mean of the pull-to-pull scatter, log. */
@@ -27,6 +31,8 @@ export interface ResponsePosterior {
   readonly curves: ExplainedCurves;
   /** What is expected at the duties that were asked for so far. */
   readonly mixtures: Map<number, PeakMixture>;
+  /** How wide, the same for all posteriors of these pulls. */
+  readonly spreads: Map<number, PeakSpreads>;
 }
 
 /**
@@ -34,7 +40,7 @@ export interface ResponsePosterior {
  * Library curves are drawn by a coarse fit and weighed by a Gaussian process around each of them.
  *
  * @param particles curves to weigh; left out: drawn for these pulls
- * Cost: O(library · pulls + particles · scatters · pulls²).
+ * Cost: O(library · pulls + particles · scatters · (pulls + places · modes)).
  * Source: Rasmussen & Williams, Gaussian Processes for Machine Learning (2006), ch. 2 (prediction, marginal
  * likelihood); Hoeting et al., Bayesian Model Averaging, Stat. Sci. 14 (1999).
  */
@@ -45,20 +51,20 @@ export function responsePosterior(
   const evidence = { pulls, particles, misses: missesOf(pulls, particles) };
   const surelyFalse = new Set<number>();
   for (let round = 1; ; round += 1) {
-    const explained = explainPulls(evidence, surelyFalse);
-    const added = newlyFalse(explained.falseChances, surelyFalse);
-    if (added === -1 || round === MOST_ROUNDS) return assemble(evidence, explained);
+    const weighed = explainPulls(evidence, surelyFalse);
+    const added = newlyFalse(weighed.falseChances, surelyFalse);
+    if (added === -1 || round === MOST_ROUNDS) return assemble(evidence, weighed);
     surelyFalse.add(added);
   }
 }
 
 function missesOf(pulls: ScaledPulls, particles: Particles): Float64Array {
   const misses = new Float64Array(particles.count * pulls.count);
-  for (let p = 0; p < particles.count; p += 1) {
-    for (let j = 0; j < pulls.count; j += 1) {
-      const curve = Math.log(particleRatio(particles, p, pulls.duties[j] as number));
-      misses[p * pulls.count + j] = (pulls.logs[j] as number) - curve;
-    }
+  for (let j = 0; j < pulls.count; j += 1) {
+    const curves = particleLogs(particles, pulls.duties[j] as number);
+    const reading = pulls.logs[j] as number;
+    for (let p = 0; p < particles.count; p += 1)
+      misses[p * pulls.count + j] = reading - (curves[p] as number);
   }
   return misses;
 }
@@ -71,44 +77,27 @@ function newlyFalse(chances: Float64Array, known: ReadonlySet<number>): number {
   return most;
 }
 
-function assemble(evidence: Evidence, explained: Explained): ResponsePosterior {
-  const { explanations, precisions } = explained;
-  const size = evidence.pulls.count;
-  const coefficients = new Float64Array(explanations.count * size);
-  const ofRow = new Float64Array(size);
+function assemble({ pulls, particles }: Evidence, weighed: WeighedPulls): ResponsePosterior {
+  const { falseChances, precisions, projected } = weighed;
+  const explanations = weighed.explanations();
   let scatter = 0;
   for (let row = 0; row < explanations.count; row += 1) {
     const own = explanations.scatters[row] as number;
     scatter += (explanations.weights[row] as number) * (SCATTERS[own] as number);
-    fillCoefficients(ofRow, precisions[own] as PeakPrecision, {
-      misses: evidence.misses,
-      particle: explanations.particles[row] as number,
-      falsePull: explanations.falsePulls[row] as number,
-    });
-    for (let j = 0; j < size; j += 1) coefficients[j * explanations.count + row] = ofRow[j] as number;
   }
-  const { pulls, particles } = evidence;
-  const curves = explainedCurves(particles, explanations, size);
-  return { ...explained, pulls, particles, coefficients, scatter, curves, mixtures: new Map() };
-}
-
-interface Origin {
-  readonly misses: Float64Array;
-  readonly particle: number;
-  readonly falsePull: number;
-}
-
-function fillCoefficients(
-  row: Float64Array,
-  { inverse, size }: PeakPrecision,
-  { misses, particle, falsePull }: Origin,
-): void {
-  matrixTimes(inverse, misses, particle * size, row);
-  if (falsePull < 0) return;
-  const stray = FALSE_STRAY * FALSE_STRAY;
-  const widening = 1 + stray * (inverse[falsePull * size + falsePull] as number);
-  const share = (stray * (row[falsePull] as number)) / widening;
-  for (let i = 0; i < size; i += 1) {
-    row[i] = (row[i] as number) - share * (inverse[i * size + falsePull] as number);
-  }
+  const { modes } = projected;
+  const departures = explainedDepartures(explanations, precisions, projected);
+  const curves = explainedCurves(particles, explanations, pulls.count);
+  const told = {
+    pulls,
+    particles,
+    explanations,
+    modes,
+    precisions,
+    departures,
+    falseChances,
+    scatter,
+    curves,
+  };
+  return { ...told, mixtures: new Map(), spreads: new Map() };
 }

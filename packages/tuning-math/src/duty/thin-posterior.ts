@@ -4,14 +4,14 @@ import type { ResponsePosterior } from './response-posterior.js';
 
 /** The same posterior told by fewer explanations, for sums over the whole duty range where the far tail does not matter. */
 export function thinPosterior(posterior: ResponsePosterior, count: number): ResponsePosterior {
-  const { explanations, coefficients, pulls } = posterior;
+  const { explanations, departures, modes, pulls } = posterior;
   if (explanations.count <= count) return posterior;
   const { rows, shares } = resample(explanations.weights, count);
-  const kept = new Float64Array(rows.length * pulls.count);
-  for (let j = 0; j < pulls.count; j += 1) {
+  const kept = new Float64Array(rows.length * (modes.places.count + 1));
+  for (let place = 0; place <= modes.places.count; place += 1) {
     for (let index = 0; index < rows.length; index += 1) {
       const row = rows[index] as number;
-      kept[j * rows.length + index] = coefficients[j * explanations.count + row] as number;
+      kept[place * rows.length + index] = departures[place * explanations.count + row] as number;
     }
   }
   const thinned = {
@@ -23,7 +23,7 @@ export function thinPosterior(posterior: ResponsePosterior, count: number): Resp
   };
   return {
     ...posterior,
-    coefficients: kept,
+    departures: kept,
     explanations: thinned,
     curves: explainedCurves(posterior.particles, thinned, pulls.count),
     mixtures: new Map(),
