@@ -20,10 +20,13 @@ export interface FaultSigns {
   readonly chanceAsLow: number;
   /** Density of the last reading, per unit of log peak. */
   readonly density: number;
-  /** The larger of the last two pulls' chances, both judged by the pulls before the two; 1 where there are too few. */
+  /**
+   * The larger of the last two pulls' chances, both judged by the pulls before the two; 1 where there are too few, or one
+   * of them is plainly in line with those.
+   */
   readonly bothAsLow: number;
   readonly bothAsHigh: number;
-  /** The largest of the last three pulls' chances of a peak at most as high, judged by the pulls before the three. */
+  /** The largest of the last three pulls' chances of a peak at most as high, judged likewise by the pulls before the three. */
   readonly threeAsLow: number;
 }
 
@@ -36,25 +39,57 @@ const NO_SIGNS: FaultSigns = {
   threeAsLow: 1,
 };
 
-/** Judges the last pulls by the pulls before them. Costs one more draw of curves and three small posteriors. */
+/**
+ * Judges the last pulls by the pulls before them. Costs one more draw of curves and up to three small posteriors: two
+ * pulls or three are looked at together only where each of them may be out of line.
+ */
 export function faultSigns(situation: DutySituation): FaultSigns {
-  const { count } = situation.pulls;
+  const { pulls, library } = situation;
+  const { count } = pulls;
   if (count === 0) return NO_SIGNS;
   const particles = drawParticles(pullsBefore(situation, Math.min(2, count)), {
-    library: situation.library,
+    library,
     count: SIGN_PARTICLES,
     every: SIGN_EVERY,
   });
   const [last = NO_LOOK] = looksAt(situation, particles, 1);
   const single = { chanceAsHigh: last.above, chanceAsLow: 1 - last.above, density: last.density };
-  if (count < 3) return { ...NO_SIGNS, ...single };
-  const pair = looksAt(situation, particles, 2);
+  const mayBeLow = (held: number): boolean => count > held && !areSomeInLine(pulls, held, isNotLow);
+  const mayBeHigh = (held: number): boolean => count > held && !areSomeInLine(pulls, held, isNotHigh);
+  const pair = mayBeLow(2) || mayBeHigh(2) ? looksAt(situation, particles, 2) : [NO_LOOK];
+  const three = mayBeLow(3) ? looksAt(situation, particles, 3) : [];
   return {
     ...single,
-    bothAsLow: Math.max(...pair.map(({ above }) => 1 - above)),
-    bothAsHigh: Math.max(...pair.map(({ above }) => above)),
-    threeAsLow: count < 4 ? 1 : Math.max(...looksAt(situation, particles, 3).map(({ above }) => 1 - above)),
+    bothAsLow: mayBeLow(2) ? Math.max(...pair.map(({ above }) => 1 - above)) : 1,
+    bothAsHigh: mayBeHigh(2) ? Math.max(...pair.map(({ above }) => above)) : 1,
+    threeAsLow: mayBeLow(3) ? Math.max(...three.map(({ above }) => 1 - above)) : 1,
   };
+}
+
+/** So many earlier pulls show that a reading is in line: one of them may be false, hardly both. */
+const WITNESSES = 2;
+
+/** Whether a pull, at the second position, shows that one after it is not out of line. */
+type Witness = (pulls: ScaledPulls, pull: number, earlier: number) => boolean;
+
+/** Made no less than an earlier one at as much duty or more. */
+const isNotLow: Witness = ({ duties, logs }, pull, earlier) =>
+  (duties[earlier] as number) >= (duties[pull] as number) &&
+  (logs[earlier] as number) <= (logs[pull] as number);
+
+/** Made no more than an earlier one at as much duty or less. */
+const isNotHigh: Witness = ({ duties, logs }, pull, earlier) =>
+  (duties[earlier] as number) <= (duties[pull] as number) &&
+  (logs[earlier] as number) >= (logs[pull] as number);
+
+/** Whether one of the last pulls is plainly in line with the pulls before them: peaks do not fall as duty rises. */
+function areSomeInLine(pulls: ScaledPulls, held: number, isWitness: Witness): boolean {
+  const before = pulls.count - held;
+  return Array.from({ length: held }, (_, index) => before + index).some((pull) => {
+    let witnesses = 0;
+    for (let earlier = 0; earlier < before; earlier += 1) if (isWitness(pulls, pull, earlier)) witnesses += 1;
+    return witnesses >= WITNESSES;
+  });
 }
 
 function pullsBefore({ request }: DutySituation, held: number): ScaledPulls {
