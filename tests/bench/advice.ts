@@ -24,6 +24,7 @@ import {
 import type { Lot } from './advice/run-lot.js';
 import { runLots } from './advice/run-lots.js';
 import { RECORDS } from './advice/siblings.js';
+import { timeAlone } from './advice/time-alone.js';
 import { WRONG_WORLDS } from './advice/wrong-worlds.js';
 import { wholeNumber } from './whole-number.js';
 
@@ -49,6 +50,7 @@ const { set } = values;
 if (!isCarSet(set)) throw new Error(`--set must be judgement or development, not ${set}`);
 const count = wholeNumber('cars', values.cars, 1);
 const seed = wholeNumber('seed', values.seed, 0);
+const threads = wholeNumber('threads', values.threads, 1);
 const perWorld = wholeNumber('rows', values.rows ?? (set === 'judgement' ? '500' : '0'), 0);
 
 const names = values.methods === 'ours' ? [OURS] : [...METHODS.keys()];
@@ -62,10 +64,7 @@ const recordLots = records.map(([, earlier]): Lot => {
   return { set, count: perWorld, seed: seed + RECORD_SEED_AHEAD, earlier, method: OURS };
 });
 const boundLots = [FORESEEING, KNOWING].map((method): Lot => ({ set, count, seed, method }));
-const runs = await runLots(
-  [...methodLots, ...worldLots, ...recordLots, ...boundLots],
-  wholeNumber('threads', values.threads, 1),
-);
+const runs = await runLots([...methodLots, ...worldLots, ...recordLots, ...boundLots], threads);
 const named = [...names, ...worlds.map(({ name }) => name), ...records.map(([name]) => name)].map(
   (name, index) => {
     return { name, runs: runs[index] ?? [] };
@@ -87,7 +86,7 @@ const lines = [
   ...wrongWorldLines(named.slice(names.length, names.length + worlds.length)),
   ...earlierCarLines(named.slice(names.length + worlds.length)),
   ...calibrationLines(ours, writesPage ? PICTURE : null),
-  ...timeLines(ours),
+  ...timeLines(ours, threads, timeAlone(ours)),
 ];
 console.log(lines.join('\n'));
 if (writesPage) {

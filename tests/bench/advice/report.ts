@@ -4,6 +4,7 @@ import { FORESEEING } from './foreseeing-method.js';
 import { KNOWING } from './knowing-method.js';
 import { scoreRuns } from './score-runs.js';
 import { scoreTable } from './score-table.js';
+import { PULLS_ON_RECORD, TIMES_DECIDED, type TimeAlone } from './time-alone.js';
 import type { TuningRun } from './tune-car.js';
 
 /** The runs of one method, or in one wrong world, by name. */
@@ -99,12 +100,20 @@ function calibrationRow({ name, pulls, heldPct, intervalsPct, isChosenByOutcome 
   return `| ${name}${isChosenByOutcome ? ' \\*' : ''} | ${pulls} | ${cells.join(' | ')} |`;
 }
 
-export function timeLines(ours: readonly TuningRun[]): string[] {
+/** How long a decision takes: in the runs, and by itself. */
+export function timeLines(ours: readonly TuningRun[], threads: number, alone: TimeAlone): string[] {
   const { decisionMsP50, decisionMsP95, manyPulls, manyPullsMsP95 } = scoreRuns(ours);
   return [
     '## Time',
     '',
-    `One decision took ${decisionMsP50.toFixed(1)} ms at the median and ${decisionMsP95.toFixed(1)} ms at the 95th percentile on the machine that made this page; with 20 pulls or more on record ${manyPullsMsP95.toFixed(1)} ms at the 95th percentile (${manyPulls} decisions).`,
+    aloneLine(alone),
+    '',
+    `Inside the runs, where ${threads === 1 ? 'one thread works' : `${threads} threads work`} through the cars, one decision took ${decisionMsP50.toFixed(1)} ms at the median and ${decisionMsP95.toFixed(1)} ms at the 95th percentile; with 20 pulls or more on record ${manyPullsMsP95.toFixed(1)} ms at the 95th percentile (${manyPulls} decisions).`,
     '',
   ];
+}
+
+function aloneLine({ requests, decisions, msP50, msP95 }: TimeAlone): string {
+  if (requests === 0) return `No run came to ${PULLS_ON_RECORD} pulls: a decision by itself was not timed.`;
+  return `With ${PULLS_ON_RECORD} pulls on record one decision by itself took ${msP50.toFixed(1)} ms at the median and ${msP95.toFixed(1)} ms at the 95th percentile on the machine that made this page. Taken after all threads had ended, on the main thread, one decision after the other: ${requests} requests that came up in the runs above, each decided ${TIMES_DECIDED} times after once to warm up, all ${decisions} decisions counted.`;
 }

@@ -1,4 +1,5 @@
 import { oraclePulls } from './oracle.js';
+import { quantile } from './quantile.js';
 import type { TuningRun } from './tune-car.js';
 
 /** What is reported of one method on one lot of cars; shares in %. */
@@ -141,9 +142,4 @@ function percent<T>(items: readonly T[], holds: (item: T) => boolean): number {
 
 function mean(values: readonly number[]): number {
   return values.length === 0 ? 0 : values.reduce((sum, value) => sum + value, 0) / values.length;
-}
-
-function quantile(values: readonly number[], share: number): number {
-  const sorted = [...values].sort((one, other) => one - other);
-  return sorted[Math.min(Math.floor(share * sorted.length), sorted.length - 1)] ?? 0;
 }

@@ -80,7 +80,8 @@ function foretell({ quantilesKpa }: ReturnType<Method>): readonly number[] {
 
 const NOT_ACCEPTED = { acceptedDuty: null, acceptedMeanKpa: null };
 
-function requestOf(car: ShapeCar, pulls: readonly ShapePull[]): DutyAdviceRequest {
+/** What a tuner knows of a car once these pulls are made. */
+export function requestOf(car: ShapeCar, pulls: readonly ShapePull[]): DutyAdviceRequest {
   return {
     controller: car.controller,
     goal: car.goal,
