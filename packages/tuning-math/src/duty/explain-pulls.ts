@@ -118,11 +118,13 @@ function collectAt(collected: Collection, { plain, projected, precision, terms, 
   const { logWeights, squares } = plain;
   const { misses, alongModes, modes } = projected;
   const { trust, modeLosses } = precision;
-  const { count, heats, byPlace, places } = modes;
+  const { count, heats, byPlace } = modes;
+  const { placeOf, count: placeCount } = modes.places;
   const { leastCost, mostGain } = terms;
+  const size = heats.length;
   const lost = new Float64Array(count);
-  const atPlaces = new Float64Array(places.count + 1);
-  const coefficients = new Float64Array(heats.length);
+  const atPlaces = new Float64Array(placeCount + 1);
+  const coefficients = new Float64Array(size);
   for (let curve = 0, source = scatter; source < logWeights.length; curve += 1, source += SCATTERS.length) {
     const logWeight = logWeights[source] as number;
     const lightest = collected.heaviest - DROPPED_BELOW_LOG;
@@ -131,12 +133,12 @@ function collectAt(collected: Collection, { plain, projected, precision, terms, 
     for (let mode = 0; mode < count; mode += 1)
       lost[mode] = (modeLosses[mode] as number) * (alongModes[curve * count + mode] as number);
     matrixTimes(byPlace, lost, 0, atPlaces);
-    const perHeat = atPlaces[places.count] as number;
+    const perHeat = atPlaces[placeCount] as number;
     let largest = 0;
-    for (let pull = 0; pull < heats.length; pull += 1) {
-      const departure =
-        (atPlaces[places.placeOf[pull] as number] as number) + perHeat * (heats[pull] as number);
-      const coefficient = trust * (misses[curve * heats.length + pull] as number) - departure;
+    const start = curve * size;
+    for (let pull = 0; pull < size; pull += 1) {
+      const departure = (atPlaces[placeOf[pull] as number] as number) + perHeat * (heats[pull] as number);
+      const coefficient = trust * (misses[start + pull] as number) - departure;
       coefficients[pull] = coefficient;
       if (coefficient * coefficient > largest) largest = coefficient * coefficient;
     }

@@ -14,15 +14,17 @@ export function missCoefficients(
   curve: number,
   coefficients: Float64Array,
 ): void {
-  const { count, heats, places, byPlace } = modes;
-  const lost = modeLosses.map((loss, mode) => loss * (alongModes[curve * count + mode] as number));
-  const atPlaces = new Float64Array(places.count + 1);
+  const { count, heats, byPlace } = modes;
+  const { placeOf, count: placeCount } = modes.places;
+  const lost = new Float64Array(count);
+  for (let mode = 0; mode < count; mode += 1)
+    lost[mode] = (modeLosses[mode] as number) * (alongModes[curve * count + mode] as number);
+  const atPlaces = new Float64Array(placeCount + 1);
   matrixTimes(byPlace, lost, 0, atPlaces);
-  const perHeat = atPlaces[places.count] as number;
+  const perHeat = atPlaces[placeCount] as number;
   const start = curve * heats.length;
   for (let pull = 0; pull < heats.length; pull += 1) {
-    const departure =
-      (atPlaces[places.placeOf[pull] as number] as number) + perHeat * (heats[pull] as number);
+    const departure = (atPlaces[placeOf[pull] as number] as number) + perHeat * (heats[pull] as number);
     coefficients[pull] = trust * (misses[start + pull] as number) - departure;
   }
 }
