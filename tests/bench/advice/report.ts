@@ -4,7 +4,7 @@ import { FORESEEING } from './foreseeing-method.js';
 import { KNOWING } from './knowing-method.js';
 import { scoreRuns } from './score-runs.js';
 import { scoreTable } from './score-table.js';
-import { PULLS_ON_RECORD, TIMES_DECIDED, type TimeAlone } from './time-alone.js';
+import { PULLS_ON_RECORD, TIMES_DECIDED, WARM_UPS, type TimeAlone } from './time-alone.js';
 import type { TuningRun } from './tune-car.js';
 
 /** The runs of one method, or in one wrong world, by name. */
@@ -115,5 +115,5 @@ export function timeLines(ours: readonly TuningRun[], threads: number, alone: Ti
 
 function aloneLine({ requests, decisions, msP50, msP95 }: TimeAlone): string {
   if (requests === 0) return `No run came to ${PULLS_ON_RECORD} pulls: a decision by itself was not timed.`;
-  return `With ${PULLS_ON_RECORD} pulls on record one decision by itself took ${msP50.toFixed(1)} ms at the median and ${msP95.toFixed(1)} ms at the 95th percentile on the machine that made this page. Taken after all threads had ended, on the main thread, one decision after the other: ${requests} requests that came up in the runs above, each decided ${TIMES_DECIDED} times after once to warm up, all ${decisions} decisions counted.`;
+  return `With ${PULLS_ON_RECORD} pulls on record one decision by itself took ${msP50.toFixed(1)} ms at the median and ${msP95.toFixed(1)} ms at the 95th percentile on the machine that made this page. Taken after all threads had ended, on the main thread, one decision after the other: ${requests} requests that came up in the runs above, each decided ${TIMES_DECIDED} times after ${WARM_UPS} decisions to warm up, all ${decisions} decisions counted.`;
 }

@@ -1,11 +1,13 @@
-import { adviseDuty } from '@pullbook/tuning-math';
+import { adviseDuty, type DutyAdviceRequest } from '@pullbook/tuning-math';
 import { quantile } from './quantile.js';
 import { requestOf, type TuningRun } from './tune-car.js';
 
 /** Pulls on record in every request that is timed. */
 export const PULLS_ON_RECORD = 20;
-/** Each request is decided so many times, after once to warm up. */
+/** Each request is decided so many times. */
 export const TIMES_DECIDED = 5;
+/** Decisions before any is timed, so that the code is compiled as it is in a server that has run for a while. */
+export const WARM_UPS = 150;
 /** More requests would not make the figures surer. */
 const MOST_REQUESTS = 200;
 
@@ -26,12 +28,14 @@ export function timeAlone(runs: readonly TuningRun[]): TimeAlone {
     .filter(({ pulls }) => pulls.length >= PULLS_ON_RECORD)
     .slice(0, MOST_REQUESTS)
     .map(({ car, pulls }) => requestOf(car, pulls.slice(0, PULLS_ON_RECORD)));
+  for (let warmUp = 0; warmUp < WARM_UPS && requests.length > 0; warmUp += 1)
+    adviseDuty(requests[warmUp % requests.length] as DutyAdviceRequest);
   const times: number[] = [];
-  for (let round = 0; round <= TIMES_DECIDED; round += 1) {
+  for (let round = 0; round < TIMES_DECIDED; round += 1) {
     for (const request of requests) {
       const start = performance.now();
       adviseDuty(request);
-      if (round > 0) times.push(performance.now() - start);
+      times.push(performance.now() - start);
     }
   }
   return {
