@@ -16,6 +16,7 @@ export interface Score {
   readonly worstExcessPct: number;
   readonly wrongPct: number;
   readonly wrongFarPct: number;
+  /** Healthy cars that were not accepted though a setting made the target, as hot as the car was at the end. */
   readonly stoppedPct: number;
   readonly unreachable: number;
   readonly unreachableStoppedPct: number;
@@ -60,7 +61,7 @@ export function scoreRuns(runs: readonly TuningRun[]): Score {
     worstExcessPct: 100 * (Math.max(1, ...excesses) - 1),
     wrongPct: percent(everyAccept, (run) => offTolerance(run) > 1),
     wrongFarPct: percent(everyAccept, (run) => offTolerance(run) > 1.5),
-    stoppedPct: percent(healthy, ({ end }) => end !== 'accept'),
+    stoppedPct: percent(healthy, ({ end, isReachable }) => end !== 'accept' && isReachable),
     ...scoreUnreachable(runs),
     ...scoreFaults(runs),
     violations: runs.reduce((sum, run) => sum + run.violations, 0),

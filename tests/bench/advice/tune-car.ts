@@ -1,5 +1,6 @@
 import type { DutyAction, DutyAdviceRequest, EarlierCar } from '@pullbook/tuning-math';
-import { driveShapeCar, type ShapeCar, type ShapePull } from '@pullbook/practice-car';
+import { driveShapeCar, type ShapeCar, type ShapeDrive, type ShapePull } from '@pullbook/practice-car';
+import { dutySettings } from './duty-settings.js';
 
 /** Any way of choosing the next duty from what a tuner can see. */
 export type Method = (request: DutyAdviceRequest) => {
@@ -20,6 +21,8 @@ export interface CarlessRun {
   readonly acceptedDuty: number | null;
   /** True mean at the accepted duty, as hot as the car was then. */
   readonly acceptedMeanKpa: number | null;
+  /** Whether a setting makes the target within the tolerance, as hot as the car was at the end. */
+  readonly isReachable: boolean;
   /** Pulls that broke the step limit, the range or the grid. */
   readonly violations: number;
   readonly decisionsMs: readonly number[];
@@ -50,20 +53,28 @@ export function tuneCar(car: ShapeCar, method: Method, options: TuneOptions = {}
   const drive = driveShapeCar(car);
   const notes: Notes = { pulls: [], foretold: [], decisionsMs: [], violations: 0 };
   const { pulls } = notes;
+  const ended = () => ({ ...notes, isReachable: isReachableNow(car, drive) });
   while (pulls.length < MOST_PULLS) {
     const start = performance.now();
     const answer = method({ ...requestOf(car, pulls), earlierCars: options.earlierCars });
     notes.decisionsMs.push(performance.now() - start);
     const { duty, code = '' } = answer;
-    if (answer.action === 'stop' || duty === null) return { ...notes, ...NOT_ACCEPTED, end: 'stop', code };
+    if (answer.action === 'stop' || duty === null) return { ...ended(), ...NOT_ACCEPTED, end: 'stop', code };
     if (answer.action === 'accept') {
-      return { ...notes, end: 'accept', code, acceptedDuty: duty, acceptedMeanKpa: drive.meanNowKpa(duty) };
+      const acceptedMeanKpa = drive.meanNowKpa(duty);
+      return { ...ended(), end: 'accept', code, acceptedDuty: duty, acceptedMeanKpa };
     }
     if (breaksRules(car, pulls, duty)) notes.violations += 1;
     if (options.foretell) notes.foretold.push(foretell(answer));
     pulls.push(drive.pull(duty));
   }
-  return { ...notes, ...NOT_ACCEPTED, end: 'gave-up', code: '' };
+  return { ...ended(), ...NOT_ACCEPTED, end: 'gave-up', code: '' };
+}
+
+function isReachableNow({ controller, goal }: ShapeCar, drive: ShapeDrive): boolean {
+  return dutySettings(controller).some(
+    (duty) => Math.abs(drive.meanNowKpa(duty) - goal.targetKpa) <= goal.toleranceKpa,
+  );
 }
 
 /** What is written down while a run goes on. */

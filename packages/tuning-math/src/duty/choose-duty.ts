@@ -1,18 +1,25 @@
 import { chanceAccepted } from './chance-accepted.js';
-import { MISS_SHARE, PULLED_WORTH, PULLS_PER_RISK_LIMIT, RISK_SHARE } from './decision-settings.js';
+import {
+  MISS_SHARE,
+  PULLED_WORTH,
+  PULLS_PER_RISK_LIMIT,
+  RISK_POWER,
+  RISK_SHARE,
+  USUAL_EXCESS,
+} from './decision-settings.js';
 import { sameDuty } from './duty-grid.js';
-import { chanceInside, chanceOverCeiling, type DutySituation } from './duty-situation.js';
+import { chanceInside, chanceOverCeiling, excessOverCeiling, type DutySituation } from './duty-situation.js';
 import { highestWithinRisk } from './highest-within-risk.js';
 import { predictPeak } from './predict-peak.js';
 import { stepsLeft } from './steps-left.js';
 
 /** Settings this far below the highest allowed one are looked at, % duty, and first at this distance. */
 const LOOK_BELOW = 14;
-const FIRST_LOOK = 1;
+const FIRST_LOOK = 0.5;
 
 /**
  * Position in the grid of the setting whose pull is expected to cost least, up to `top` and within the risk limit:
- * a pull costs the risk of passing the ceiling (weighed in pulls), the chance that it misses the tolerance or does not
+ * a pull costs what it is expected to pass the ceiling by (weighed in pulls), the chance that it misses the tolerance or does not
  * suffice for an accept, and the steps that then remain. Null if no setting keeps to the risk limit.
  *
  * @param top highest position that the step limit allows
@@ -53,8 +60,8 @@ function costAt(situation: DutySituation, { index, left, costs }: Question): num
   if (known !== undefined) return known;
   const duty = situation.grid[index] as number;
   const mixture = predictPeak(situation.thin, duty);
-  const share = chanceOverCeiling(situation, duty) / situation.riskLimit;
-  const risk = PULLS_PER_RISK_LIMIT * share * share;
+  const share = excessOverCeiling(situation, duty) / (USUAL_EXCESS * situation.riskLimit);
+  const risk = PULLS_PER_RISK_LIMIT * share ** RISK_POWER;
   const inside = chanceInside(mixture, situation.levels);
   const miss = MISS_SHARE * (1 - inside);
   const insufficient = (1 - MISS_SHARE) * (1 - chanceAccepted(mixture, situation.levels));

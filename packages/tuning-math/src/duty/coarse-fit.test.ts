@@ -16,7 +16,7 @@ const library = tabulateCurves(
 function fitsOf(duties: readonly number[], exponent: number): Float64Array {
   const peak = (duty: number): number => BASE + (goal.targetKpa - BASE) * (duty / 60) ** exponent;
   const pulls = duties.map((duty) => ({ duty, peakKpa: peak(duty) }));
-  return coarseLogFits(library, scalePulls(pulls, { goal, baseKpa: BASE }));
+  return coarseLogFits(library, scalePulls(pulls, { goal, baseKpa: BASE })).logFits;
 }
 
 describe('coarseLogFits(library, pulls)', () => {

@@ -1,4 +1,5 @@
 import { MOST_PULLS } from './check-duty-request.js';
+import { doubtedPull } from './doubted-pull.js';
 import { TABLE_POINTS, type CurveLibrary } from './tabulate-curves.js';
 import { floorPenalty, floorPriorOf, highestFloorPenalty } from './floor-prior.js';
 import { MOST_IN_LOT, placedRatios, type PlacedRatios } from './placed-ratios.js';
@@ -16,31 +17,43 @@ const COARSE_SHIFT = 1;
 const GIVEN_UP_LOG = 36;
 const SCOUTS_EVERY = 31;
 
+/** What a coarse look finds of each curve. */
+export interface CoarseFits {
+  /** Log fit to all pulls, without the constant; -Infinity where it is hopeless. */
+  readonly logFits: Float64Array;
+  /** The part of it that the doubted pull makes; see `doubtedPull`. */
+  readonly doubtedLogs: Float64Array;
+}
+
 /**
- * Log fit, without the constant, of every library curve to the pulls, each with its likeliest floor; -Infinity where it
- * is hopeless. Without pulls, what the base says.
+ * Log fit of every library curve to the pulls, each with its likeliest floor; without pulls, what the base says.
  *
  * @param every only every n-th curve is looked at, the others never fit; default 1
  */
-export function coarseLogFits(library: CurveLibrary, pulls: ScaledPulls, every = 1): Float64Array {
+export function coarseLogFits(library: CurveLibrary, pulls: ScaledPulls, every = 1): CoarseFits {
   const logFits = new Float64Array(library.count).fill(-Infinity);
-  if (pulls.count === 0) return logFits.map((_, row) => priorLogFit(library, row, pulls.baseRatio));
+  const fits = { logFits, doubtedLogs: new Float64Array(library.count) };
+  if (pulls.count === 0) {
+    logFits.forEach((_, row) => (logFits[row] = priorLogFit(library, row, pulls.baseRatio)));
+    return fits;
+  }
   const question = questionOf(pulls);
   // A few from everywhere go first, so that a good one is met soon.
-  for (let row = 0; row < library.count; row += every * SCOUTS_EVERY) lookAt(library, row, question, logFits);
+  for (let row = 0; row < library.count; row += every * SCOUTS_EVERY) lookAt(library, row, question, fits);
   for (let row = 0; row < library.count; row += every) {
-    if (logFits[row] === -Infinity) lookAt(library, row, question, logFits);
+    if (logFits[row] === -Infinity) lookAt(library, row, question, fits);
   }
-  return logFits;
+  return fits;
 }
 
 /** Fits one curve and notes it, unless it is hopeless. */
-function lookAt(library: CurveLibrary, row: number, question: RowQuestion, logFits: Float64Array): void {
+function lookAt(library: CurveLibrary, row: number, question: RowQuestion, fits: CoarseFits): void {
   const floor = readRow(library.rises, row, question);
   const fit = logFitOf(question, floor);
   if (fit === -Infinity) return;
   const logFit = fit + floorPenalty(row, floor, question.baseRatio) + sizePenalty(library, row, floor);
-  logFits[row] = logFit;
+  fits.logFits[row] = logFit;
+  fits.doubtedLogs[row] = doubtedLogOf(question, floor);
   if (logFit <= question.best) return;
   question.best = logFit;
   question.lowest = logFit - GIVEN_UP_LOG - question.highestPenalty;
@@ -58,6 +71,9 @@ interface RowQuestion {
   /** Where in a table row each duty lies: whole duty (not the last) and the part beyond it. */
   readonly whole: Int32Array;
   readonly parts: Float64Array;
+  /** The doubted pull: its lot, and its ratio. */
+  readonly doubtedLot: number;
+  readonly doubtedRatio: number;
   readonly highestPenalty: number;
   /** The best fit so far. */
   best: number;
@@ -68,6 +84,7 @@ interface RowQuestion {
 
 function questionOf(pulls: ScaledPulls): RowQuestion {
   const readings = placedRatios(pulls);
+  const doubted = doubtedPull(pulls);
   const whole = Int32Array.from(readings.duties, (duty) =>
     Math.min(Math.max(Math.floor(duty), 0), TABLE_POINTS - 2),
   );
@@ -77,6 +94,8 @@ function questionOf(pulls: ScaledPulls): RowQuestion {
     baseRatio: pulls.baseRatio,
     whole,
     parts,
+    doubtedLot: readings.duties.indexOf(pulls.duties[doubted] as number),
+    doubtedRatio: pulls.ratios[doubted] as number,
     highestPenalty: highestFloorPenalty(pulls.baseRatio),
     best: -Infinity,
     lowest: -Infinity,
@@ -107,6 +126,18 @@ function readRow(table: Float32Array, row: number, question: RowQuestion): numbe
   }
   const prior = floorPriorOf(row, question.baseRatio);
   return likeliestFloor(COARSE_TRUST * square, COARSE_TRUST * cross, prior);
+}
+
+/** The part of the fit that the doubted pull makes, of the row that was read last. */
+function doubtedLogOf({ doubtedLot, doubtedRatio }: RowQuestion, floor: number): number {
+  const span = Math.max(1 - floor, LEAST_SPAN);
+  const fitted = floor + span * (rises[doubtedLot] as number);
+  const error = COARSE_SHIFT * span * (slopes[doubtedLot] as number);
+  const trust = (fitted * fitted) / (COARSE_VARIANCE * fitted * fitted + error * error);
+  const miss = (doubtedRatio - fitted) / (doubtedRatio + fitted);
+  const misfit = 1 + miss * miss * trust;
+  const square = misfit * misfit;
+  return 0.5 * Math.log((trust * COARSE_VARIANCE) / (square * square * misfit));
 }
 
 /**

@@ -1,8 +1,12 @@
-import { resample } from './resample.js';
+import { resample, type Resampled } from './resample.js';
 import { SCATTERS } from './response-settings.js';
 
-/** Explanations kept; beyond that they are resampled in proportion to their weight. */
-const MOST_EXPLANATIONS = 800;
+/**
+ * Explanations kept; beyond that they are resampled in proportion to their weight. Those that take the doubted pull as false
+ * have a part of their own: they are few, and what lies past a falsely low reading is told by them alone.
+ */
+const MOST_EXPLANATIONS = 600;
+const MOST_WITH_DOUBTED_FALSE = 200;
 
 /** Ways to explain the pulls: a curve, a scatter and at most one false pull each, with weights that sum to 1. */
 export interface Explanations {
@@ -81,8 +85,24 @@ export function weighCollected(
 }
 
 /** No more explanations than are needed, with shares that sum to 1. */
-export function fewExplanations({ sources, falsePulls }: Collection, weights: Float64Array): Explanations {
-  const { rows, shares } = resample(weights, MOST_EXPLANATIONS);
+export function fewExplanations(
+  { sources, falsePulls }: Collection,
+  weights: Float64Array,
+  doubted: number,
+): Explanations {
+  const others = new Float64Array(weights.length);
+  const doubtedFalse = new Float64Array(weights.length);
+  for (let row = 0; row < weights.length; row += 1)
+    (falsePulls[row] === doubted ? doubtedFalse : others)[row] = weights[row] as number;
+  const [shareOfOthers, shareOfDoubted] = sharesOf(totalOf(others), totalOf(doubtedFalse));
+  const most = shareOfOthers > 0 ? resample(others, MOST_EXPLANATIONS) : NONE_KEPT;
+  const few = shareOfDoubted > 0 ? resample(doubtedFalse, MOST_WITH_DOUBTED_FALSE) : NONE_KEPT;
+  const rows = new Int32Array(most.rows.length + few.rows.length);
+  rows.set(most.rows);
+  rows.set(few.rows, most.rows.length);
+  const shares = new Float64Array(rows.length);
+  most.shares.forEach((share, at) => (shares[at] = share * shareOfOthers));
+  few.shares.forEach((share, at) => (shares[most.rows.length + at] = share * shareOfDoubted));
   const scatterCount = SCATTERS.length;
   return {
     count: rows.length,
@@ -91,4 +111,16 @@ export function fewExplanations({ sources, falsePulls }: Collection, weights: Fl
     falsePulls: Int16Array.from(rows, (row) => falsePulls[row] as number),
     weights: shares,
   };
+}
+
+const NONE_KEPT: Resampled = { rows: new Int32Array(0), shares: new Float64Array(0) };
+
+function sharesOf(one: number, other: number): [number, number] {
+  return [one / (one + other), other / (one + other)];
+}
+
+function totalOf(weights: Float64Array): number {
+  let total = 0;
+  for (const weight of weights) total += weight;
+  return total;
 }

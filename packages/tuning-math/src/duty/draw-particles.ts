@@ -3,6 +3,7 @@ import { coarseLogFits } from './coarse-fit.js';
 import { likeliestFloorOf } from './likeliest-floor-of.js';
 import { placedRatios } from './placed-ratios.js';
 import { curveLibrary } from './curve-library.js';
+import { defendedWeights } from './defended-weights.js';
 import type { CurveLibrary } from './tabulate-curves.js';
 import { drawnFloor, floorPenalty } from './floor-prior.js';
 import { lowDiscrepancyPoint } from './low-discrepancy.js';
@@ -34,17 +35,22 @@ export interface DrawOptions {
   readonly count?: number;
   /** Only every n-th curve of the library is looked at; default 1. */
   readonly every?: number;
+  /** Share of the curves that is drawn as if the doubted pull had not been made; default 0.3. */
+  readonly withoutDoubted?: number;
 }
 
+const WITHOUT_DOUBTED = 0.3;
+
 /**
- * Draws curves in proportion to how well they fit the pulls at a coarse look (systematic resampling), each with
+ * Draws curves in proportion to how well they fit the pulls at a coarse look (systematic resampling, some of them as if
+ * the doubted pull had not been made), each with
  * a small shift and stretch of its own and the floor that suits the pulls best. Deterministic.
  */
 export function drawParticles(pulls: ScaledPulls, options: DrawOptions = {}): Particles {
-  const { library = curveLibrary(), logPrior, count, every } = options;
-  const logFits = coarseLogFits(library, pulls, every);
-  const weights = logPrior ? logFits.map((fit, row) => fit + (logPrior[row] as number)) : logFits;
-  const rows = drawRows(weights, count ?? PARTICLE_COUNT);
+  const { library = curveLibrary(), logPrior, count, every, withoutDoubted = WITHOUT_DOUBTED } = options;
+  const weights = defendedWeights(coarseLogFits(library, pulls, every), withoutDoubted);
+  const drawn = logPrior ? weights.map((weight, row) => weight * Math.exp(logPrior[row] as number)) : weights;
+  const rows = drawRows(drawn, count ?? PARTICLE_COUNT);
   const particles: Particles = {
     count: rows.length,
     library,
@@ -66,26 +72,15 @@ export function drawParticles(pulls: ScaledPulls, options: DrawOptions = {}): Pa
     particles.floors[index] = floor;
     if (pulls.count === 0) return;
     const prior = floorPenalty(row, floor, baseRatio) + sizePenalty(library, row, floor);
-    particles.logCorrections[index] = prior - (logFits[row] as number);
+    particles.logCorrections[index] = prior - Math.log(weights[row] as number);
   });
   return particles;
 }
 
-/** Weights lighter than the heaviest by more than this cannot be drawn. */
-const NEVER_DRAWN_LOG = 25;
-
 /** Each row as often as its weight says, to the nearest whole number up or down. */
-function drawRows(logWeights: Float64Array, count: number): Int32Array {
-  let highest = -Infinity;
-  for (const weight of logWeights) if (weight > highest) highest = weight;
-  const weights = new Float64Array(logWeights.length);
+function drawRows(weights: Float64Array, count: number): Int32Array {
   let total = 0;
-  for (let row = 0; row < weights.length; row += 1) {
-    const log = (logWeights[row] as number) - highest;
-    const weight = log < -NEVER_DRAWN_LOG ? 0 : Math.exp(log);
-    weights[row] = weight;
-    total += weight;
-  }
+  for (const weight of weights) total += weight;
   const rows = new Int32Array(count);
   let passed = 0;
   let drawn = 0;

@@ -5,7 +5,7 @@ import { drawParticles } from './draw-particles.js';
 import { dutyGrid } from './duty-grid.js';
 import type { BuildLean } from './earlier-cars.js';
 import type { PeakMixture } from './peak-mixture.js';
-import { chanceMeanBelow, chancePeakAbove, predictPeak } from './predict-peak.js';
+import { chanceMeanBelow, chancePeakAbove, meanExcess, predictPeak } from './predict-peak.js';
 import { responsePosterior, type ResponsePosterior } from './response-posterior.js';
 import { scalePulls, type ScaledPulls } from './scaled-pulls.js';
 import type { CurveLibrary } from './tabulate-curves.js';
@@ -83,4 +83,11 @@ export function chanceOverCeiling({ posterior, alone, levels }: DutySituation, d
 /** Chance that a mixture's mean is inside the tolerance. */
 export function chanceInside(mixture: PeakMixture, { low, high }: DutySituation['levels']): number {
   return chanceMeanBelow(mixture, high) - chanceMeanBelow(mixture, low);
+}
+
+/** How far the next peak is expected to pass the ceiling, log; with earlier cars, the worse of with and without. */
+export function excessOverCeiling({ posterior, alone, levels }: DutySituation, duty: number): number {
+  const own = meanExcess(predictPeak(alone, duty), levels.ceiling);
+  if (posterior === alone) return own;
+  return Math.max(own, meanExcess(predictPeak(posterior, duty), levels.ceiling));
 }

@@ -7,6 +7,7 @@ import {
   type Explanations,
 } from './collect-explanations.js';
 import { departureModes } from './departure-modes.js';
+import { doubtedPull } from './doubted-pull.js';
 import type { Particles } from './draw-particles.js';
 import { falsePullTerms, type FalsePullTerms } from './false-pulls.js';
 import { matrixTimes } from './matrix-times.js';
@@ -15,10 +16,12 @@ import { projectMisses, type ProjectedMisses } from './project-misses.js';
 import { SCATTERS, SCATTER_SHARES } from './response-settings.js';
 import type { ScaledPulls } from './scaled-pulls.js';
 
-/** Explanations lighter than the heaviest by more than this are not collected: e^-9. */
-const DROPPED_BELOW_LOG = 9;
+/** Explanations lighter than the heaviest by more than this are not collected: e^-10. */
+const DROPPED_BELOW_LOG = 10;
 /** A false pull that makes an explanation this much less likely than without (log) is not worth the telling. */
 const LEAST_FALSE_GAIN = -4;
+/** ... the doubted pull is, as long as that carries any weight: what lies past it is still unknown. */
+const LEAST_DOUBTED_GAIN = -6;
 
 /** What the explanations are weighed against. */
 export interface Evidence {
@@ -49,13 +52,22 @@ export function explainPulls(evidence: Evidence, surelyFalse: ReadonlySet<number
   const precisions = SCATTERS.map((scatter) => peakPrecision(modes, scatter));
   const projected = projectMisses(misses, particles.count, modes);
   const plain = plainWeights(particles, precisions, projected);
+  const doubted = doubtedPull(pulls);
+  const leastGains = pulls.duties.map((_, pull) =>
+    pull === doubted ? LEAST_DOUBTED_GAIN : LEAST_FALSE_GAIN,
+  );
   const collected = emptyCollection(plain.logWeights.length, plain.heaviest);
   precisions.forEach((precision, scatter) => {
     const terms = falsePullTerms(precision, surelyFalse);
-    collectAt(collected, { plain, projected, precision, terms, scatter });
+    collectAt(collected, { plain, projected, precision, terms, scatter, doubted, leastGains });
   });
   const { weights, falseChances } = weighCollected(collected, pulls.count, surelyFalse);
-  return { falseChances, precisions, projected, explanations: () => fewExplanations(collected, weights) };
+  return {
+    falseChances,
+    precisions,
+    projected,
+    explanations: () => fewExplanations(collected, weights, doubted),
+  };
 }
 
 /** Every curve at every scatter with no pull false; the place is that of a source. */
@@ -108,13 +120,17 @@ interface AtScatter {
   readonly precision: PeakPrecision;
   readonly terms: FalsePullTerms;
   readonly scatter: number;
+  readonly doubted: number;
+  /** For each pull, the least gain that is told. */
+  readonly leastGains: Float64Array;
 }
 
 /**
  * Every curve at one scatter, with none and with each one of the pulls taken as false where that can matter. Most of a
  * decision's time is spent here, hence one loop without calls into objects.
  */
-function collectAt(collected: Collection, { plain, projected, precision, terms, scatter }: AtScatter): void {
+function collectAt(collected: Collection, question: AtScatter): void {
+  const { plain, projected, precision, terms, scatter, doubted, leastGains } = question;
   const { logWeights, squares } = plain;
   const { misses, alongModes, modes } = projected;
   const { trust, modeLosses } = precision;
@@ -142,24 +158,34 @@ function collectAt(collected: Collection, { plain, projected, precision, terms, 
       coefficients[pull] = coefficient;
       if (coefficient * coefficient > largest) largest = coefficient * coefficient;
     }
-    if (mostGain * largest - leastCost < Math.max(LEAST_FALSE_GAIN, lightest - logWeight)) continue;
-    collectFalse(collected, terms, coefficients, { source, logWeight });
+    const lookAtAll = mostGain * largest - leastCost >= Math.max(LEAST_FALSE_GAIN, lightest - logWeight);
+    const [from, to] = lookAtAll ? [0, size - 1] : [doubted, doubted];
+    collectFalse(collected, terms, coefficients, { source, logWeight, from, to, leastGains });
   }
 }
 
-/** Each pull in turn taken as false, with a curve and scatter that weigh so much with none. */
+/** A curve and scatter that weigh so much with no pull false, and the pulls to look at. */
+interface PlainExplanation {
+  readonly source: number;
+  readonly logWeight: number;
+  readonly from: number;
+  readonly to: number;
+  readonly leastGains: Float64Array;
+}
+
+/** Each of the pulls taken as false in turn. */
 function collectFalse(
   collected: Collection,
   { gains, lowCosts, highCosts }: FalsePullTerms,
   coefficients: Float64Array,
-  plain: { readonly source: number; readonly logWeight: number },
+  { source, logWeight, from, to, leastGains }: PlainExplanation,
 ): void {
-  const { source, logWeight } = plain;
-  for (let j = 0; j < gains.length; j += 1) {
-    const pull = coefficients[j] as number;
-    const cost = (pull < 0 ? lowCosts[j] : highCosts[j]) as number;
-    const gain = (gains[j] as number) * pull * pull - cost;
-    if (gain < LEAST_FALSE_GAIN || logWeight + gain <= collected.heaviest - DROPPED_BELOW_LOG) continue;
-    collect(collected, source, j, logWeight + gain);
+  for (let pull = Math.max(from, 0); pull <= to; pull += 1) {
+    const coefficient = coefficients[pull] as number;
+    const cost = (coefficient < 0 ? lowCosts[pull] : highCosts[pull]) as number;
+    const gain = (gains[pull] as number) * coefficient * coefficient - cost;
+    if (gain < (leastGains[pull] as number)) continue;
+    if (logWeight + gain <= collected.heaviest - DROPPED_BELOW_LOG) continue;
+    collect(collected, source, pull, logWeight + gain);
   }
 }

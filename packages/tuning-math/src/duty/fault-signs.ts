@@ -51,6 +51,7 @@ export function faultSigns(situation: DutySituation): FaultSigns {
     library,
     count: SIGN_PARTICLES,
     every: SIGN_EVERY,
+    withoutDoubted: 0,
   });
   const [last = NO_LOOK] = looksAt(situation, particles, 1);
   const single = { chanceAsHigh: last.above, chanceAsLow: 1 - last.above, density: last.density };

@@ -11,10 +11,10 @@ import { chanceMeanBelow, predictPeak } from './predict-peak.js';
  */
 const SOARED_DENSITY = 0.012;
 /** On new ground (a duty higher than any before) the response may just be steep: less dense still. */
-const SOARED_NEW_GROUND_DENSITY = 0.0005;
+const SOARED_NEW_GROUND_DENSITY = 0.001;
 /** Far past the ceiling (this many times it) a peak need only be this unlikely. */
 const FAR_PAST = Math.log(1.12);
-const SOARED_FAR_CHANCE = 0.001;
+const SOARED_FAR_CHANCE = 0.002;
 /** Without a new duty, two peaks running must each be this unlikely. */
 const SOARED_TWICE_CHANCE = 0.0005;
 /** Two pulls running, both this unlikely to be so low, are a lost response; false pulls come in twos at times. */

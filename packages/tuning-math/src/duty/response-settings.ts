@@ -10,7 +10,7 @@ export const SCATTER_SHARES: readonly number[] = [0.07, 0.15, 0.2, 0.22, 0.22, 0
 /** Departure of the whole level from a tabulated curve, log. */
 export const LEVEL_DEPARTURE = 0.01;
 /** Departure that changes slowly over duty, log, and the duty over which it changes, %. */
-export const LOCAL_DEPARTURE = 0.02;
+export const LOCAL_DEPARTURE = 0.024;
 export const LOCAL_LENGTH = 13;
 /** Shift of a fully heat-soaked car's peak, log, up or down. */
 export const SOAK_SHIFT = 0.015;
