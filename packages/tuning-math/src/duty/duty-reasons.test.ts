@@ -94,7 +94,7 @@ const EXAMPLES: Record<DutyReasonCode, Example> = {
       ...sound,
       controller: { dutyMin: 0, dutyMax: 95, dutyStep: 1 },
       goal: { targetKpa: 76.2, toleranceKpa: 2.1, ceilingKpa: 81.8 },
-      pulls: pulls([5, 58], [15, 54.6], [25, 57.4], [35, 83.5], [33, 81.4], [31, 74.2]),
+      pulls: pulls([5, 50], [15, 54.6], [25, 62.4], [30, 70], [32, 77], [31, 71]),
     },
     says: 'to learn how far its peaks scatter',
   },
