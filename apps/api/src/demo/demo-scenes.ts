@@ -68,7 +68,7 @@ export const demoScenes: readonly DemoScene[] = [
     buildCode: 'coupe-2.5',
     controller: 'threeSlots',
     limits: { sensorFullScaleKpa: 250 },
-    seed: 83,
+    seed: 85,
     presets: [track, wet],
     visits: [
       { day: -330, wishes: 'Hill climb season', until: 'collected', presets: [0] },
