@@ -1,3 +1,4 @@
+import type { Me } from '@pullbook/contracts';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { findCard } from './find-card.js';
@@ -63,10 +64,31 @@ test('the tour leads a tuner through the demo job, sees what was done, covers no
   await context.close();
 });
 
+/** What the device has written down of who is signed in: it shows that until the server answers. */
+const keptOnDevice = (page: Page): Promise<Me | undefined> =>
+  page.evaluate(
+    (hash) =>
+      new Promise<Me | undefined>((resolve, reject) => {
+        const opening = indexedDB.open('pullbook');
+        opening.onerror = () => reject(new Error('the database of the device does not open'));
+        opening.onsuccess = () => {
+          const reading = opening.result.transaction('answers').objectStore('answers').get(hash);
+          reading.onsuccess = () => {
+            opening.result.close();
+            resolve((reading.result as { data: Me } | undefined)?.data);
+          };
+        };
+      }),
+    JSON.stringify(['me']),
+  );
+
 test('the tour begins although the server was just being asked who this is, and ends although a step is under way', async () => {
   const { context, page } = await signIn(browser(), origin, 'tuner@pullbook.example', {
     serviceWorkers: 'block',
   });
+  await page.getByRole('button', { name: /^Menu of/ }).waitFor();
+  // Not before the device has it that the tour is over does its menu offer another.
+  await expect.poll(async () => (await keptOnDevice(page))?.tourStep).toBeNull();
   let release = (): void => undefined;
   const isStarted = new Promise<void>((resolve) => (release = resolve));
   await page.route('**/api/v1/me', async (route) => {
