@@ -1,4 +1,4 @@
-import { normalCdf, type BoostGoal, type DutyAdviceRequest } from '@pullbook/tuning-math';
+import { dutyGrid, normalCdf, type BoostGoal, type DutyAdviceRequest } from '@pullbook/tuning-math';
 import type { ShapeCar } from '@pullbook/practice-car';
 import { RISK_LIMIT, STEP_LIMIT, type Method } from './tune-car.js';
 
@@ -66,12 +66,8 @@ function chancesOf({ truth }: ShapeCar, { targetKpa, toleranceKpa, ceilingKpa }:
 
 /** Settings up to a step above the highest one pulled. */
 function withinReach({ controller, pulls }: DutyAdviceRequest): number[] {
-  const { dutyMin, dutyMax, dutyStep } = controller;
-  const highest = Math.max(dutyMin, ...pulls.map(({ duty }) => duty)) + STEP_LIMIT;
-  const count = Math.round((Math.min(highest, dutyMax) - dutyMin) / dutyStep);
-  return Array.from({ length: count + 1 }, (_, index) => dutyMin + index * dutyStep).filter(
-    (duty) => duty <= highest + 1e-9,
-  );
+  const highest = Math.max(controller.dutyMin, ...pulls.map(({ duty }) => duty)) + STEP_LIMIT;
+  return dutyGrid(controller).filter((duty) => duty <= highest + 1e-9);
 }
 
 function highestBy(duties: readonly number[], worth: (duty: number) => number): number | null {

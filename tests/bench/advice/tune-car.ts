@@ -1,6 +1,5 @@
-import type { DutyAction, DutyAdviceRequest, EarlierCar } from '@pullbook/tuning-math';
+import { dutyGrid, type DutyAction, type DutyAdviceRequest, type EarlierCar } from '@pullbook/tuning-math';
 import { driveShapeCar, type ShapeCar, type ShapeDrive, type ShapePull } from '@pullbook/practice-car';
-import { dutySettings } from './duty-settings.js';
 
 /** Any way of choosing the next duty from what a tuner can see. */
 export type Method = (request: DutyAdviceRequest) => {
@@ -72,7 +71,7 @@ export function tuneCar(car: ShapeCar, method: Method, options: TuneOptions = {}
 }
 
 function isReachableNow({ controller, goal }: ShapeCar, drive: ShapeDrive): boolean {
-  return dutySettings(controller).some(
+  return dutyGrid(controller).some(
     (duty) => Math.abs(drive.meanNowKpa(duty) - goal.targetKpa) <= goal.toleranceKpa,
   );
 }

@@ -1,3 +1,4 @@
+import { coefficientRoom } from './coefficient-room.js';
 import {
   collect,
   emptyCollection,
@@ -11,6 +12,7 @@ import { doubtedPull } from './doubted-pull.js';
 import type { Particles } from './draw-particles.js';
 import { falsePullTerms, type FalsePullTerms } from './false-pulls.js';
 import { matrixTimes } from './matrix-times.js';
+import { missCoefficients } from './miss-coefficients.js';
 import { peakPrecision, type PeakPrecision } from './peak-precision.js';
 import { projectMisses, type ProjectedMisses } from './project-misses.js';
 import { SCATTERS, SCATTER_SHARES } from './response-settings.js';
@@ -127,41 +129,34 @@ interface AtScatter {
 
 /**
  * Every curve at one scatter, with none and with each one of the pulls taken as false where that can matter. Most of a
- * decision's time is spent here, hence one loop without calls into objects.
+ * decision's time is spent here.
  */
 function collectAt(collected: Collection, question: AtScatter): void {
   const { plain, projected, precision, terms, scatter, doubted, leastGains } = question;
   const { logWeights, squares } = plain;
-  const { misses, alongModes, modes } = projected;
-  const { trust, modeLosses } = precision;
-  const { count, heats, byPlace } = modes;
-  const { placeOf, count: placeCount } = modes.places;
   const { leastCost, mostGain } = terms;
-  const size = heats.length;
-  const lost = new Float64Array(count);
-  const atPlaces = new Float64Array(placeCount + 1);
-  const coefficients = new Float64Array(size);
+  const size = projected.modes.heats.length;
+  const room = coefficientRoom(projected.modes);
   for (let curve = 0, source = scatter; source < logWeights.length; curve += 1, source += SCATTERS.length) {
     const logWeight = logWeights[source] as number;
     const lightest = collected.heaviest - DROPPED_BELOW_LOG;
     if (logWeight > lightest) collect(collected, source, -1, logWeight);
     if (logWeight + 0.5 * (squares[source] as number) - leastCost <= lightest) continue;
-    for (let mode = 0; mode < count; mode += 1)
-      lost[mode] = (modeLosses[mode] as number) * (alongModes[curve * count + mode] as number);
-    matrixTimes(byPlace, lost, 0, atPlaces);
-    const perHeat = atPlaces[placeCount] as number;
-    let largest = 0;
-    const start = curve * size;
-    for (let pull = 0; pull < size; pull += 1) {
-      const departure = (atPlaces[placeOf[pull] as number] as number) + perHeat * (heats[pull] as number);
-      const coefficient = trust * (misses[start + pull] as number) - departure;
-      coefficients[pull] = coefficient;
-      if (coefficient * coefficient > largest) largest = coefficient * coefficient;
-    }
+    missCoefficients(projected, precision, curve, room);
+    const largest = largestSquare(room.coefficients);
     const lookAtAll = mostGain * largest - leastCost >= Math.max(LEAST_FALSE_GAIN, lightest - logWeight);
     const [from, to] = lookAtAll ? [0, size - 1] : [doubted, doubted];
-    collectFalse(collected, terms, coefficients, { source, logWeight, from, to, leastGains });
+    collectFalse(collected, terms, room.coefficients, { source, logWeight, from, to, leastGains });
   }
+}
+
+function largestSquare(values: Float64Array): number {
+  let largest = 0;
+  for (let at = 0; at < values.length; at += 1) {
+    const square = (values[at] as number) * (values[at] as number);
+    if (square > largest) largest = square;
+  }
+  return largest;
 }
 
 /** A curve and scatter that weigh so much with no pull false, and the pulls to look at. */

@@ -1,3 +1,4 @@
+import { coefficientRoom } from './coefficient-room.js';
 import type { Explanations } from './collect-explanations.js';
 import { missCoefficients } from './miss-coefficients.js';
 import type { PeakPrecision } from './peak-precision.js';
@@ -19,14 +20,14 @@ export function explainedDepartures(
 ): Float64Array {
   const { count } = explanations;
   const { places, heats } = projected.modes;
-  const plain = new Float64Array(heats.length);
+  const room = coefficientRoom(projected.modes);
   const ofRow = new Float64Array(heats.length);
   const departures = new Float64Array((places.count + 1) * count);
   for (let row = 0; row < count; row += 1) {
     const precision = precisions[explanations.scatters[row] as number] as PeakPrecision;
     if (!isLikeBefore(explanations, row))
-      missCoefficients(projected, precision, explanations.particles[row] as number, plain);
-    ofRow.set(plain);
+      missCoefficients(projected, precision, explanations.particles[row] as number, room);
+    ofRow.set(room.coefficients);
     takeAsFalse(ofRow, precision, explanations.falsePulls[row] as number);
     let perHeat = 0;
     for (let pull = 0; pull < heats.length; pull += 1) {

@@ -12,5 +12,6 @@ export type {
   PeakPrediction,
 } from './duty-advice-types.js';
 export { adviseDuty } from './advise-duty.js';
+export { dutyGrid } from './duty-grid.js';
 export { predictNextPeak, type NextPeakQuestion } from './predict-next-peak.js';
 export { tabulateCurves, TABLE_POINTS, type CurveLibrary } from './tabulate-curves.js';

@@ -1,3 +1,4 @@
+import { coefficientRoom } from './coefficient-room.js';
 import { inverse, Matrix } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
 import { departureModes } from './departure-modes.js';
@@ -39,14 +40,16 @@ describe('missCoefficients, against a library of linear algebra', () => {
       );
       const modes = departureModes(pulls, known);
       const projected = projectMisses(misses, CURVES, modes);
-      const ours = new Float64Array(duties.length);
+      const room = coefficientRoom(modes);
       for (let curve = 0; curve < CURVES; curve += 1) {
-        missCoefficients(projected, peakPrecision(modes, SCATTER), curve, ours);
+        missCoefficients(projected, peakPrecision(modes, SCATTER), curve, room);
         const column = Matrix.columnVector([
           ...misses.slice(curve * duties.length, (curve + 1) * duties.length),
         ]);
         const theirs = inverse(covariance(known)).mmul(column).to1DArray();
-        ours.forEach((coefficient, pull) => expect(coefficient).toBeCloseTo(theirs[pull] ?? NaN, 6));
+        room.coefficients.forEach((coefficient, pull) =>
+          expect(coefficient).toBeCloseTo(theirs[pull] ?? NaN, 6),
+        );
       }
     },
   );

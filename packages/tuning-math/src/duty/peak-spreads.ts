@@ -1,3 +1,4 @@
+import { coefficientRoom } from './coefficient-room.js';
 import { missCoefficients } from './miss-coefficients.js';
 import { dutyCovariance, heatCovariance } from './peak-covariance.js';
 import type { PeakPrecision } from './peak-precision.js';
@@ -25,15 +26,15 @@ export function peakSpreads(posterior: ResponsePosterior, duty: number): PeakSpr
   const links = linksTo(posterior, duty);
   const own = dutyCovariance(duty, duty) + heatCovariance(pulls.nextHeat, pulls.nextHeat);
   const projected = projectMisses(links, 1, modes);
-  const coefficients = new Float64Array(pulls.count);
+  const room = coefficientRoom(modes);
   const spreads = {
     meanSpreads: new Float64Array(precisions.length * width),
     peakSpreads: new Float64Array(precisions.length * width),
   };
   precisions.forEach((precision, scatter) => {
-    missCoefficients(projected, precision, 0, coefficients);
+    missCoefficients(projected, precision, 0, room);
     const noise = (SCATTERS[scatter] as number) ** 2;
-    meanVariances(precision, { links, coefficients, own }).forEach((found, which) => {
+    meanVariances(precision, { links, coefficients: room.coefficients, own }).forEach((found, which) => {
       const variance = Math.max(found, LEAST_VARIANCE);
       spreads.meanSpreads[scatter * width + which] = Math.sqrt(variance);
       spreads.peakSpreads[scatter * width + which] = Math.sqrt(variance + noise);

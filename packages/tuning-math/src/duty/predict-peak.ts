@@ -70,21 +70,3 @@ export function chanceMeanBelow(
   }
   return chance;
 }
-
-/** Density of a standard normal at its middle. */
-const PEAK_DENSITY = 1 / Math.sqrt(2 * Math.PI);
-/** Spreads below the level where nothing is left above it. */
-const NO_EXCESS = -6;
-
-/** Mean of how far the next reading is above a level (log of peak over target), nought where it is below. */
-export function meanExcess({ weights, centres, places, peakSpreads }: PeakMixture, level: number): number {
-  let excess = 0;
-  for (let row = 0; row < weights.length; row += 1) {
-    const spread = peakSpreads[places[row] as number] as number;
-    const away = ((centres[row] as number) - level) / spread;
-    if (away < NO_EXCESS) continue;
-    const density = Math.exp(-0.5 * away * away) * PEAK_DENSITY;
-    excess += (weights[row] as number) * spread * (density + away * normalShareBelow(away));
-  }
-  return excess;
-}
