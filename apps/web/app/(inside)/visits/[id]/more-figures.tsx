@@ -35,6 +35,7 @@ export function MoreFigures(props: MoreFiguresProps) {
     </div>
   );
 }
+
 function Settings({ draft, held, controller }: Pick<MoreFiguresProps, 'draft' | 'held' | 'controller'>) {
   const range = controller?.holdPct ?? null;
   const correction = controller?.correction ?? null;

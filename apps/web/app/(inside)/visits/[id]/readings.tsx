@@ -1,10 +1,10 @@
 'use client';
 
-import { useId, type ReactNode } from 'react';
-import { FieldError } from '../../../../components/field/field-error';
+import type { ReactNode } from 'react';
 import type { Draft } from '../../../../components/form/use-draft';
 import type { More, PadField } from '../../../../components/pull/more-values';
 import { useUnits } from '../../../../components/units/use-units';
+import { PadFigure } from './pad-figure';
 import styles from './visit.module.css';
 
 type Reading = Exclude<PadField, 'peakKpa'>;
@@ -20,8 +20,9 @@ interface ReadingsProps {
 export function Readings({ draft, isOverride, onPad }: ReadingsProps) {
   const units = useUnits();
   const figure = (field: Reading, label: string) => (
-    <Figure
+    <PadFigure
       label={label}
+      className={styles.figure}
       value={draft.values[field]}
       error={draft.faults[field]}
       onChange={(text) => draft.set({ [field]: text })}
@@ -47,36 +48,6 @@ export function ReadingsRow({ peak, ...readings }: ReadingsRowProps) {
     <div className={styles.readings}>
       {peak}
       <Readings {...readings} />
-    </div>
-  );
-}
-
-interface FigureProps {
-  readonly label: string;
-  readonly value: string;
-  readonly error: string | undefined;
-  readonly onChange: (value: string) => void;
-  readonly onFocus: () => void;
-}
-
-/** A figure read off a gauge: keyboard or keypad; the screen keyboard stays away. */
-function Figure({ label, value, error, onChange, onFocus }: FigureProps) {
-  const id = useId();
-  return (
-    <div className={styles.figure}>
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        value={value}
-        inputMode="none"
-        autoComplete="off"
-        placeholder="–"
-        aria-invalid={error === undefined ? undefined : true}
-        aria-describedby={error === undefined ? undefined : `${id}-error`}
-        onChange={(event) => onChange(event.target.value)}
-        onFocus={onFocus}
-      />
-      <FieldError id={`${id}-error`} error={error} />
     </div>
   );
 }

@@ -15,7 +15,7 @@ import { useRecordPull } from '../../../../queries/pulls/use-record-pull';
 import { dutyRangeOf, heldValues } from './held-values';
 import { Checks } from './checks';
 import { Keypad } from './keypad';
-import { PeakReadout } from './peak-readout';
+import { PadFigure } from './pad-figure';
 import { withMore } from './more-contract';
 import { looksForHold } from './looks-for-hold';
 import { MoreFigures } from './more-figures';
@@ -83,9 +83,12 @@ export function RecordPanel({ preset, session, controller, next, number, pulls, 
     );
   };
   const peak = (
-    <div onFocus={() => setPad('peakKpa')}>
-      <PeakReadout unit={units.pressureWord} {...draft.bind('peakKpa')} />
-    </div>
+    <PadFigure
+      label={`Recorded peak, ${units.pressureWord}`}
+      className={`sheet ${styles.readout}`}
+      {...draft.bind('peakKpa')}
+      onFocus={() => setPad('peakKpa')}
+    />
   );
   return (
     <aside className={styles.right} aria-label="Record a pull">

@@ -2,21 +2,24 @@
 
 import { useId } from 'react';
 import { FieldError } from '../../../../components/field/field-error';
-import styles from './visit.module.css';
 
-interface PeakReadoutProps {
-  readonly unit: string;
+interface PadFigureProps {
+  readonly label: string;
+  /** How large and where: a class of the visit screen. */
+  readonly className: string | undefined;
   readonly value: string;
   readonly error: string | undefined;
   readonly onChange: (value: string) => void;
+  /** The keypad is to type into it from now on. */
+  readonly onFocus: () => void;
 }
 
-/** The peak being typed, in large figures; a keyboard works as well as the keypad, the screen keyboard stays away. */
-export function PeakReadout({ unit, value, error, onChange }: PeakReadoutProps) {
+/** A figure read off a gauge; a keyboard works as well as the keypad, the screen keyboard stays away. */
+export function PadFigure({ label, className, value, error, onChange, onFocus }: PadFigureProps) {
   const id = useId();
   return (
-    <div className={`sheet ${styles.readout}`}>
-      <label htmlFor={id}>Recorded peak, {unit}</label>
+    <div className={className}>
+      <label htmlFor={id}>{label}</label>
       <input
         id={id}
         value={value}
@@ -26,6 +29,7 @@ export function PeakReadout({ unit, value, error, onChange }: PeakReadoutProps) 
         aria-invalid={error === undefined ? undefined : true}
         aria-describedby={error === undefined ? undefined : `${id}-error`}
         onChange={(event) => onChange(event.target.value)}
+        onFocus={onFocus}
       />
       <FieldError id={`${id}-error`} error={error} />
     </div>
