@@ -1,5 +1,6 @@
-import { closedStages, CarLimits, type ReadinessCheck } from '@pullbook/contracts';
+import { closedStages, type ReadinessCheck } from '@pullbook/contracts';
 import type { WorkshopTransaction } from '@pullbook/database';
+import { loadCeilingCar } from '../engine/load-ceiling-car.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import type { CutBounds } from './judge-readiness.js';
 import { presentReadiness } from './present-readiness.js';
@@ -25,7 +26,7 @@ type SessionFilter = { readonly id: string } | { readonly visitId: string };
 
 /**
  * Loads tuning sessions in order. The readiness of an open visit is judged anew on limits and ceilings as they are
- * now: a ceiling that was raised past the over-boost cut takes the readiness away. A closed visit keeps what was.
+ * now: a ceiling that was raised too close to the over-boost cut takes the readiness away. A closed visit keeps what was.
  */
 export async function loadSessions(db: WorkshopTransaction, where: SessionFilter): Promise<SessionRecord[]> {
   const rows = await db.tuningSession.findMany({
@@ -56,9 +57,13 @@ export async function loadSession(db: WorkshopTransaction, sessionId: string): P
   return session;
 }
 
-/** What an over-boost cut must stand between: the ceilings of the car's presets and the car's limits. */
+/**
+ * What an over-boost cut must stand between: the ceilings of the car's presets and what the car can stand.
+ *
+ * @throws DomainError not-found
+ */
 export async function readBounds(db: WorkshopTransaction, carId: string): Promise<CutBounds> {
-  const car = await db.car.findFirstOrThrow({ where: { id: carId }, select: { limits: true } });
+  const car = await loadCeilingCar(db, carId);
   const presets = await db.preset.findMany({
     where: { carId, replacedAt: null },
     orderBy: [{ slot: 'asc' }, { id: 'asc' }],
@@ -69,5 +74,5 @@ export async function readBounds(db: WorkshopTransaction, carId: string): Promis
   const ceilings = presets.flatMap(({ revisions }) =>
     revisions.flatMap(({ name, ceilingKpa }) => (ceilingKpa === null ? [] : [{ name, ceilingKpa }])),
   );
-  return { limits: CarLimits.parse(car.limits), ceilings };
+  return { car, ceilings };
 }

@@ -112,7 +112,7 @@ describe('PUT /tuning-sessions/{id}/readiness-check', () => {
     expect(session.readiness.passed).toBe(false);
     expect(session.readiness.missing).toEqual([
       expect.stringContaining('knock watched'),
-      expect.stringContaining('stands below the ceiling of Dry track (155 kPa)'),
+      expect.stringContaining('at least 5 kPa above the ceiling of Dry track (155 kPa)'),
     ]);
   });
 
@@ -129,14 +129,14 @@ describe('PUT /tuning-sessions/{id}/readiness-check', () => {
     expect(session.readiness.passed).toBe(true);
   });
 
-  it('is taken away by a ceiling that is agreed above the cut afterwards', async () => {
+  it('is taken away by a ceiling that is agreed within 5 kPa of the cut afterwards', async () => {
     const { sessionId, carId } = await fillTestYard(shop);
     await shop.tuner.ask('POST', `/cars/${carId}/presets`, {
-      payload: { ...testPreset, name: 'Hot', slot: 2, ceilingKpa: 168 },
+      payload: { ...testPreset, name: 'Hot', slot: 2, ceilingKpa: 161 },
     });
     const session = (await shop.tuner.ask('GET', `/tuning-sessions/${sessionId}`)).json();
     expect(session.readiness.passed).toBe(false);
-    expect(session.readiness.missing[0]).toContain('ceiling of Hot (168 kPa)');
+    expect(session.readiness.missing[0]).toContain('ceiling of Hot (161 kPa)');
   });
 
   it('refuses an unknown question, one answered twice, a missing and a stale revision, the desk and strangers', async () => {

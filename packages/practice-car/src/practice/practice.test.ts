@@ -1,3 +1,4 @@
+import { leastOverBoostCut } from '@pullbook/tuning-math';
 import { describe, expect, it } from 'vitest';
 import {
   drawPracticeCar,
@@ -57,7 +58,7 @@ describe.each(PRACTICE_LEVELS)('a practice car of the level %s', (level) => {
       const car = drawPracticeCar({ level, number });
       const { goal, overBoostCutKpa } = car.sheet;
       expect(goal.ceilingKpa).toBeGreaterThan(goal.targetKpa + goal.toleranceKpa);
-      expect(overBoostCutKpa).toBeGreaterThan(goal.ceilingKpa);
+      expect(overBoostCutKpa).toBeGreaterThanOrEqual(leastOverBoostCut(goal.ceilingKpa));
       const truth = tellPracticeTruth(car, { pulls: [], acceptedDuty: null, stepLimit: 10 });
       if (level !== 'doubtful') expect(truth.goodDuty, `car ${number}`).not.toBeNull();
       if (level !== 'doubtful') expect(truth.fault).toBeNull();

@@ -9,6 +9,7 @@ import {
   findMapFaults,
   fuelMassFlow,
   injectorDuty,
+  leastOverBoostCut,
   torqueAtPower,
   type InjectorDutyLimit,
 } from './index.js';
@@ -83,6 +84,23 @@ describe('findMapFaults', () => {
     expect(places('speed,flow\n1,2')).toEqual(['csv']);
     expect(places('speed,flow,pressure ratio\n60000,0.1,1.5\n60000,0.2,1.4')).toEqual(['speed line 60000']);
     expect(places(`speed,flow,pressure ratio\n${good}`)).toEqual([]);
+  });
+});
+
+describe('leastOverBoostCut', () => {
+  test.each([155, 62.5, 5, 3, 0.2])(
+    'is the lowest cut under which a ceiling of %d kPa can be built',
+    (kpa) => {
+      const builtUnder = (overBoostCutKpa: number) =>
+        buildCeiling({ overBoostCutKpa }, ceilingMargins({ overBoostCutKpa })).ceilingKpa;
+      expect(builtUnder(leastOverBoostCut(kpa))).toBeCloseTo(kpa, 12);
+      expect(builtUnder(leastOverBoostCut(kpa) - 0.1)).toBeLessThan(kpa);
+    },
+  );
+
+  test('refuses what is no ceiling', () => {
+    expect(() => leastOverBoostCut(0)).toThrow(OutOfRangeError);
+    for (const bad of [NaN, Infinity]) expect(() => leastOverBoostCut(bad)).toThrow(NotFiniteError);
   });
 });
 

@@ -27,6 +27,7 @@ export {
 } from './corrected-flow.js';
 export { fuelMassFlow } from './fuel-mass-flow.js';
 export { injectorDuty, type InjectorLoad } from './injector-duty.js';
+export { leastOverBoostCut } from './least-over-boost-cut.js';
 export {
   locateOnCompressorMap,
   type MapLocation,

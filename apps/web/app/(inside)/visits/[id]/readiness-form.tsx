@@ -1,6 +1,7 @@
 'use client';
 
 import { cautionsBeforePulling, ReadinessAnswer, type Car, type TuningSession } from '@pullbook/contracts';
+import { DEFAULT_CEILING_MARGINS } from '@pullbook/tuning-math';
 import { useState, type FormEvent } from 'react';
 import { Button } from '../../../../components/button/button';
 import { CheckField } from '../../../../components/field/check-field';
@@ -67,7 +68,7 @@ export function ReadinessForm({ session, car }: ReadinessFormProps) {
             label={`Over-boost cut set to, ${units.pressureWord}`}
             unit={units.pressureWord}
             inputMode="decimal"
-            hint="The pressure at which the engine is cut off by itself."
+            hint={`The pressure at which the engine is cut off by itself: at least ${units.write(DEFAULT_CEILING_MARGINS.overBoostCutKpa)} above every ceiling, so that scatter does not set it off, and not above the car’s lowest limit.`}
             {...draft.bind('overBoostCutKpa')}
           />
           <TextField
