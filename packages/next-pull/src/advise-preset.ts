@@ -17,7 +17,7 @@ export interface AdvicePull {
 }
 
 /** All that the advice for one preset rests on. Pulls in the order in which they were made, voided ones left out. */
-export interface PresetMaterial extends Readonly<Omit<AdviceBasis, 'missing'>> {
+export interface PresetMaterial extends Readonly<Omit<AdviceBasis, 'missing' | 'provenDutyPct'>> {
   readonly pulls: readonly AdvicePull[];
 }
 

@@ -8,6 +8,7 @@ const basis: AdviceBasis = {
   toleranceKpa: 4,
   ceilingKpa: 155,
   gateHoldPct: null,
+  provenDutyPct: null,
   baseKpa: 55,
   rules: { stepLimit: 10, riskLimit: 0.02, requiredPulls: 3 },
   missing: [],

@@ -7,6 +7,8 @@ export interface PullBounds {
   readonly stepLimit: number;
   /** Highest duty of the usable pulls before it; the lower end of the controller's range at first. */
   readonly highestDutyPct: number;
+  /** Stored duty that an earlier visit proved on this car: pulling at it, or below, is no step up; null where none is. */
+  readonly provenDutyPct: number | null;
   /** Highest gate hold stored or pulled before it, % of target; null where none is known yet. */
   readonly highestHoldPct: number | null;
 }
@@ -27,13 +29,13 @@ const STEP_SLACK = 1e-6;
  * @returns one entry each for a peak past the ceiling, a duty and a gate hold above the step limit; empty where all was kept
  */
 export function pullWarnings(pull: WarnedPull, bounds: PullBounds): Reason[] {
-  const { ceilingKpa, stepLimit, highestDutyPct, highestHoldPct } = bounds;
+  const { ceilingKpa, stepLimit, highestDutyPct, highestHoldPct, provenDutyPct } = bounds;
   const warnings: Reason[] = [];
   if (pull.peakKpa > ceilingKpa) {
     const text = `The peak (${formatPressure(pull.peakKpa, 'kPa', { fractionDigits: 1 })}) passed the ceiling (${formatPressure(ceilingKpa, 'kPa', { fractionDigits: 1 })}). Stop, find out why, and do not raise duty.`;
     warnings.push({ code: 'past-ceiling', text });
   }
-  const step = pull.dutyPct - highestDutyPct;
+  const step = pull.dutyPct <= (provenDutyPct ?? -Infinity) + STEP_SLACK ? 0 : pull.dutyPct - highestDutyPct;
   if (step > stepLimit + STEP_SLACK) {
     const text = `Duty was raised by ${Number(step.toFixed(2))} points at once; this workshop allows ${stepLimit}.`;
     warnings.push({ code: 'over-step-limit', text });

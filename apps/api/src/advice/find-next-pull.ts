@@ -1,6 +1,7 @@
 import type { NextPull } from '@pullbook/contracts';
 import { nextPullOf, type AdvicePull } from '@pullbook/next-pull';
 import type { Actor } from '../plumbing/actor.js';
+import { provenDutyBefore } from '../outlook/proven-duty-before.js';
 import { findEarlierCars } from './find-earlier-cars.js';
 import { loadBenchPreset } from './load-bench-preset.js';
 import { missingBeforePull } from './missing-before-pull.js';
@@ -19,7 +20,8 @@ export async function findNextPull(actor: Actor, sessionId: string, presetId: st
     orderBy: { number: 'asc' },
     select: { number: true, dutyPct: true, holdPct: true, peakKpa: true, usable: true },
   });
-  const { leansOnEarlierCars, ...rules } = await readAdviceRules(actor);
+  const workshop = await readAdviceRules(actor);
+  const { leansOnEarlierCars, ...rules } = workshop;
   const earlierCars = leansOnEarlierCars ? await findEarlierCars(actor.db, preset) : [];
   const { targetKpa, toleranceKpa, ceilingKpa, gateHoldPct } = preset.values;
   const basis = {
@@ -28,6 +30,7 @@ export async function findNextPull(actor: Actor, sessionId: string, presetId: st
     toleranceKpa,
     ceilingKpa,
     gateHoldPct,
+    provenDutyPct: await provenDutyBefore(actor.db, preset, workshop, session.visit.id),
     baseKpa: preset.car.baseKpa,
     ...(earlierCars.length > 0 ? { earlierCars } : {}),
     rules,

@@ -27,7 +27,7 @@ export interface ConfirmedPulls {
 export async function confirmPulls(actor: Actor, logId: string, input: LogConfirm): Promise<ConfirmedPulls> {
   const { tuningSessionId } = await loadLog(actor.db, logId);
   const visitId = await visitOfSession(actor.db, tuningSessionId);
-  const { stepLimit } = await readAdviceRules(actor);
+  const rules = await readAdviceRules(actor);
   const pulls = await actor.db.$transaction(async (tx) => {
     await holdOpenVisit(tx, visitId);
     const session = await loadSession(tx, tuningSessionId);
@@ -47,7 +47,7 @@ export async function confirmPulls(actor: Actor, logId: string, input: LogConfir
         version,
         recordedAt: actor.now(),
       });
-      written.push(await writePull(tx, actor, { session, goal, stepLimit }, driven));
+      written.push(await writePull(tx, actor, { session, goal, rules }, driven));
     }
     await refreshDrift(tx, actor, goal.preset);
     return written;

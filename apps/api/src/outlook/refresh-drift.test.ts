@@ -21,7 +21,7 @@ beforeEach(async () => {
   yard = await fillTestYard(shop);
   const { presetId } = yard;
   const preset: Preset = (await shop.tuner.ask('GET', `/presets/${presetId}`)).json();
-  const goal = { targetKpa: Math.round(meanKpa), toleranceKpa: 6, ceilingKpa: 165 };
+  const goal = { targetKpa: Math.round(meanKpa), toleranceKpa: 6, ceilingKpa: 160 };
   await shop.tuner.ask('PATCH', `/presets/${presetId}`, {
     payload: { ...goal, dutyPct, reason: 'found' },
     headers: { 'if-match': `"${preset.revision}"` },
@@ -47,6 +47,31 @@ const eventsOf = async (): Promise<string[]> => {
   return rows.map(({ action }) => action);
 };
 const jump = () => pullAt(shop.tuner, back, dutyPct, { peakKpa: meanKpa * 0.88 });
+
+describe('the stored duty that an earlier visit proved', () => {
+  const basisOf = async (at: TestYard) =>
+    (
+      await shop.tuner.ask('GET', `/tuning-sessions/${at.sessionId}/next-pull?presetId=${at.presetId}`)
+    ).json();
+
+  it('is a fair first pull of a car that comes back, and loosens no advice', async () => {
+    const next = await basisOf(back);
+    expect(next.basis.provenDutyPct).toBe(dutyPct);
+    expect(next.advice.duty).toBeLessThanOrEqual(10);
+    const above = await pullAt(shop.tuner, back, dutyPct + 1);
+    expect(above.warnings).toMatchObject([{ code: 'over-step-limit' }]);
+    const other = await comeBack(shop.tuner, yard);
+    expect((await pullAt(shop.tuner, other, dutyPct)).warnings).toEqual([]);
+  });
+
+  it('is none in the visit that proves it, and none any more once it has drifted', async () => {
+    expect((await basisOf(yard)).basis.provenDutyPct).toBeNull();
+    await jump();
+    const again = await comeBack(shop.tuner, yard);
+    expect((await basisOf(again)).basis.provenDutyPct).toBeNull();
+    expect((await pullAt(shop.tuner, again, dutyPct)).warnings).toMatchObject([{ code: 'over-step-limit' }]);
+  });
+});
 
 describe('refreshDrift', () => {
   it('raises the alarm with the very pull that fires it, on the board and with the preset', async () => {

@@ -22,7 +22,7 @@ export interface RecordedPull {
  */
 export async function recordPull(actor: Actor, sessionId: string, input: PullNew): Promise<RecordedPull> {
   const visitId = await visitOfSession(actor.db, sessionId);
-  const { stepLimit } = await readAdviceRules(actor);
+  const rules = await readAdviceRules(actor);
   const pull = await actor.db.$transaction(async (tx) => {
     await holdOpenVisit(tx, visitId);
     const session = await loadSession(tx, sessionId);
@@ -30,7 +30,7 @@ export async function recordPull(actor: Actor, sessionId: string, input: PullNew
     const written = await writePull(
       tx,
       actor,
-      { session, goal, stepLimit },
+      { session, goal, rules },
       {
         dutyPct: input.dutyPct,
         holdPct: input.holdPct,

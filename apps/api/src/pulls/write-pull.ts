@@ -2,6 +2,8 @@ import type { Pull, Reason } from '@pullbook/contracts';
 import { formatPressure } from '@pullbook/tuning-math';
 import type { WorkshopTransaction } from '@pullbook/database';
 import type { Actor } from '../plumbing/actor.js';
+import type { WorkshopRules } from '../advice/read-advice-rules.js';
+import { provenDutyBefore } from '../outlook/proven-duty-before.js';
 import { recordEvent } from '../plumbing/record-event.js';
 import type { SessionRecord } from '../tuning-sessions/load-session.js';
 import type { PullableGoal } from './prepare-pull.js';
@@ -36,15 +38,15 @@ export interface DrivenPull extends Pick<Pull, Setting | 'peakKpa' | 'heatSoaked
 /**
  * Writes a pull under the next number of its preset and visit. The visit must be held by this transaction.
  *
- * @param stepLimit largest rise of duty or gate hold that the workshop allows, in points
+ * @param place with the workshop's rules: its step limit is the largest rise of duty or gate hold that it allows
  */
 export async function writePull(
   tx: WorkshopTransaction,
   actor: Actor,
-  place: { session: SessionRecord; goal: PullableGoal; stepLimit: number },
+  place: { session: SessionRecord; goal: PullableGoal; rules: WorkshopRules },
   driven: DrivenPull,
 ): Promise<Pull> {
-  const { session, goal, stepLimit } = place;
+  const { session, goal, rules } = place;
   const key = { visitId: session.visit.id, presetId: goal.preset.id };
   const before = await tx.pull.findMany({
     where: key,
@@ -67,7 +69,8 @@ export async function writePull(
       source: from === null ? 'typed' : 'log',
       reasons: [...reasons],
       warnings: pullWarnings(driven, {
-        ...{ ceilingKpa: goal.ceilingKpa, stepLimit },
+        ...{ ceilingKpa: goal.ceilingKpa, stepLimit: rules.stepLimit },
+        provenDutyPct: await provenDutyBefore(tx, goal.preset, rules, key.visitId),
         highestDutyPct: Math.max(goal.dutyRange.min, ...counted.map((pull) => pull.dutyPct)),
         highestHoldPct: highestOf([goal.preset.values.gateHoldPct, ...counted.map((pull) => pull.holdPct)]),
       }),

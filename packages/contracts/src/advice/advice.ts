@@ -70,6 +70,8 @@ export const AdviceBasis = z
     ceilingKpa: LimitKpa.nullable(),
     /** Gate hold that the preset stores: only pulls at it tell what duty does. */
     gateHoldPct: HoldPct.nullable().default(null),
+    /** Stored duty that an earlier visit proved or signed off on this car: a fair first pull of a car that came back. */
+    provenDutyPct: DutyPct.nullable().default(null),
     baseKpa: BoostKpa.nullable(),
     /** Earlier cars of this build; left out where the workshop does not lean on them or has none. */
     earlierCars: z.array(EarlierCar).max(8).optional(),

@@ -92,6 +92,7 @@ function warningsOf({ controller, goal }: PracticeSheet, pulls: readonly TakenPu
     ceilingKpa: goal.ceilingKpa,
     stepLimit: practiceRules.stepLimit,
     highestDutyPct: Math.max(controller.dutyMin, ...before.map((one) => one.duty)),
+    provenDutyPct: null,
     highestHoldPct: null,
   });
 }

@@ -21,6 +21,7 @@ export function basisOf({ controller, goal, baseKpa }: PracticeSheet): AdviceBas
     dutyRange: { min: dutyMin, max: dutyMax, step: dutyStep },
     ...goal,
     gateHoldPct: null,
+    provenDutyPct: null,
     baseKpa,
     rules: practiceRules,
     missing: [],

@@ -39,6 +39,14 @@ describe('warningsHere', () => {
     ]);
   });
 
+  it('takes the duty that an earlier visit proved for a fair first pull, and nothing above it', () => {
+    const back = { stepLimit: 10, basis: { ceilingKpa: 130, provenDutyPct: 30 } } as never;
+    const bench = { preset, pulls: [], next: back, lowestDutyPct: 0 };
+    expect(codes(bench)).toEqual([]);
+    expect(codes(bench, { ...pull, dutyPct: 31 })).toEqual(['over-step-limit']);
+    expect(codes({ ...bench, next })).toEqual(['over-step-limit']);
+  });
+
   it('tells a peak past the ceiling, and nothing where no ceiling is known', () => {
     const high = { ...pull, peakKpa: 131 };
     expect(codes({ preset, pulls: [before(25, 55)], next, lowestDutyPct: 0 }, high)).toEqual([

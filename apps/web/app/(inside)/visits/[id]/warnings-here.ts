@@ -22,6 +22,8 @@ export function warningsHere(pull: PullNew, { preset, pulls, next, lowestDutyPct
   return pullWarnings(pull, {
     ceilingKpa,
     stepLimit: next.stepLimit,
+    // An answer that this device has kept for long may be from before it was told.
+    provenDutyPct: next.basis.provenDutyPct ?? null,
     highestDutyPct: Math.max(lowestDutyPct, ...counted.map((one) => one.dutyPct)),
     highestHoldPct: holds.length === 0 ? null : Math.max(...holds),
   });
