@@ -2,6 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { pictureName, picturesOf, picturesPage } from './pictures-page.js';
+import { closeDevice } from './screens/close-device.js';
 import { Devices } from './screens/devices.js';
 import { faultsOf } from './screens/looks.js';
 import { screens } from './screens/screens.js';
@@ -44,8 +45,11 @@ describe('every screen', () => {
     async (screen) => {
       devices ??= new Devices(browser(), sharedOrigin());
       const { context, page } = await devices.open(screen);
-      expect(await faultsOf(page, screen)).toEqual([]);
-      await context.close();
+      try {
+        expect(await faultsOf(page, screen)).toEqual([]);
+      } finally {
+        await closeDevice(context);
+      }
     },
   );
 });

@@ -6,6 +6,7 @@ import type { Page } from 'playwright-core';
 import { launchChromium } from './chromium.js';
 import { pictureName, picturesPage, picturesOf, sizes, type PictureLook } from './pictures-page.js';
 import { startProduct } from './product.js';
+import { closeDevice } from './screens/close-device.js';
 import { Devices } from './screens/devices.js';
 import type { Screen } from './screens/screen.js';
 import { screens } from './screens/screens.js';
@@ -34,7 +35,7 @@ async function take(devices: Devices, look: PictureLook, screen: Screen): Promis
   await page.waitForLoadState('load');
   await untilQuiet(page);
   await page.screenshot({ path: path.join(folder, pictureName(screen, look)) });
-  await context.close();
+  await closeDevice(context);
 }
 
 const product = await startProduct('demo');

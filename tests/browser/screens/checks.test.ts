@@ -1,10 +1,13 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Page } from 'playwright-core';
 import { sharedBrowser } from '../shared-browser.js';
+import { sharedOrigin } from '../shared-origin.js';
 import { violationsOf } from '../violations-of.js';
+import { closeDevice } from './close-device.js';
 import { coveredFocusOf } from './covered-focus-of.js';
 import { cutTextsOf } from './cut-texts-of.js';
 import { hiddenControlsOf } from './hidden-controls-of.js';
+import { inTime } from './in-time.js';
 import { sidewaysOf } from './sideways-of.js';
 import { smallTargetsOf } from './small-targets-of.js';
 
@@ -100,4 +103,25 @@ test('what can be read and reached is not called a fault', async () => {
   expect(await hiddenControlsOf(page)).toEqual([]);
   expect(await coveredFocusOf(page)).toEqual([]);
   expect(await smallTargetsOf(page, 24)).toEqual([]);
+});
+
+describe('a look that does not end', () => {
+  test('says what it waited for', async () => {
+    const never = page.evaluate(() => new Promise(() => undefined));
+    await expect(inTime('two frames to be drawn', never, 50)).rejects.toThrow(
+      'waited 0.05 s for two frames to be drawn',
+    );
+    await expect(inTime('one and one', page.evaluate('1 + 1'), 30_000)).resolves.toBe(2);
+  });
+
+  test('is not one that closes a page while its document is being loaded', async () => {
+    for (let n = 0; n < 5; n += 1) {
+      const context = await browser().newContext({ baseURL: sharedOrigin(), serviceWorkers: 'block' });
+      const loading = await context.newPage();
+      await loading.goto('/sign-in');
+      await loading.evaluate('location.reload(); new Promise(() => undefined)').catch(() => undefined);
+      await closeDevice(context);
+      expect(loading.isClosed()).toBe(true);
+    }
+  });
 });

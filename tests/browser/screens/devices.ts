@@ -2,6 +2,8 @@ import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playw
 import { newBookOwner, startNewBook } from '../new-book.js';
 import type { Product } from '../product.js';
 import { signIn } from '../sign-in.js';
+import { closeDevice } from './close-device.js';
+import { inTime } from './in-time.js';
 import { people, type Person, type Screen } from './screen.js';
 
 /** A device that is only signed in with keeps nothing for when there is no network. */
@@ -19,22 +21,28 @@ export class Devices {
     private readonly origin: string,
   ) {}
 
-  /** A new device with the screen on it. Close its context. */
+  /** A new device with the screen on it. Close it with `closeDevice`. */
   async open(
     screen: Screen,
     options: BrowserContextOptions = {},
   ): Promise<{ context: BrowserContext; page: Page }> {
     const state = await this.stateOf(screen);
-    const context = await this.browser.newContext({
+    const opening = this.browser.newContext({
       baseURL: await this.originOf(screen),
       viewport: { width: 1180, height: 820 },
       serviceWorkers: screen.keepsShell === true ? 'allow' : 'block',
       ...(state === null ? {} : { storageState: state }),
       ...options,
     });
-    const page = await context.newPage();
-    await screen.open(page, context);
-    return { context, page };
+    const context = await inTime('a device to be opened', opening);
+    try {
+      const page = await inTime('its page to be opened', context.newPage());
+      await screen.open(page, context);
+      return { context, page };
+    } catch (error) {
+      await closeDevice(context);
+      throw error;
+    }
   }
 
   /** Ends the book that was opened for them. */
@@ -62,8 +70,8 @@ export class Devices {
       screen.book === 'new'
         ? await signIn(this.browser, origin, newBookOwner.email, { ...lean, password: newBookOwner.password })
         : await signIn(this.browser, origin, people[who], lean);
-    const state = await context.storageState();
-    await context.close();
+    const state = await inTime('what the device keeps of signing in', context.storageState());
+    await closeDevice(context);
     return state;
   }
 }

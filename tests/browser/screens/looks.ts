@@ -3,6 +3,7 @@ import { violationsOf } from '../violations-of.js';
 import { coveredFocusOf } from './covered-focus-of.js';
 import { cutTextsOf } from './cut-texts-of.js';
 import { hiddenControlsOf } from './hidden-controls-of.js';
+import { inTime } from './in-time.js';
 import type { Screen } from './screen.js';
 import { sidewaysOf } from './sideways-of.js';
 import { smallTargetsOf } from './small-targets-of.js';
@@ -50,23 +51,34 @@ async function scrollToAll(page: Page): Promise<void> {
   }
 }
 
+type Check = readonly [what: string, find: () => Promise<string[]>];
+
+function checksOf(page: Page, screen: Screen, look: Look): Check[] {
+  const least = screen.isForGloves === true ? GLOVE_PX : FINGER_PX;
+  const byAxe: Check = ['axe to end', () => violationsOf(page)];
+  const targets: Check = ['targets to be measured', () => smallTargetsOf(page, least)];
+  const focus: Check = ['what has the focus to be seen', () => coveredFocusOf(page, screen.within)];
+  return [
+    ...(look === tablet || look === phone ? [byAxe] : []),
+    ['what lies at the side to be found', () => sidewaysOf(page)],
+    ['texts to be measured', () => cutTextsOf(page)],
+    ...(look === largeText ? [] : [targets]),
+    ['controls to be reached', () => hiddenControlsOf(page, screen.within)],
+    ...(look === phone || look === zoomed ? [focus] : []),
+  ];
+}
+
 /** Everything that the four looks find wrong with a screen as it stands; empty where nothing is. */
 export async function faultsOf(page: Page, screen: Screen): Promise<string[]> {
   await scrollToAll(page);
   const faults: string[] = [];
-  const least = screen.isForGloves === true ? GLOVE_PX : FINGER_PX;
   for (const look of [tablet, phone, zoomed, largeText]) {
-    await take(page, look);
+    await inTime(`${look.name}: the window to be resized and two frames to be drawn`, take(page, look));
     await screen.afterResize?.(page);
-    const found = [
-      ...(look === tablet || look === phone ? await violationsOf(page) : []),
-      ...(await sidewaysOf(page)),
-      ...(await cutTextsOf(page)),
-      ...(look === largeText ? [] : await smallTargetsOf(page, least)),
-      ...(await hiddenControlsOf(page, screen.within)),
-      ...(look === phone || look === zoomed ? await coveredFocusOf(page, screen.within) : []),
-    ];
-    faults.push(...found.map((one) => `${look.name}: ${one}`));
+    for (const [what, find] of checksOf(page, screen, look)) {
+      const found = await inTime(`${look.name}: ${what}`, find());
+      faults.push(...found.map((one) => `${look.name}: ${one}`));
+    }
   }
   return faults;
 }
