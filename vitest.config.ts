@@ -9,6 +9,7 @@ export default defineConfig({
     include: [
       'packages/*/src/**/*.test.ts',
       'apps/*/src/**/*.test.ts',
+      'apps/start/**/*.test.mjs',
       'apps/web/{app,client,components,offline,queries}/**/*.test.ts',
       'tests/outside/**/*.test.ts',
       'tests/bench/**/*.test.ts',

@@ -1,7 +1,18 @@
+import fs from 'node:fs';
+import path from 'node:path';
+import { isNodeIn } from './is-node-in.mjs';
+import { root } from './root.mjs';
+
 /** Refuses a Node that the product does not run on, by name, before anything is installed. */
 export function checkNode() {
-  const [major, minor] = process.versions.node.split('.').map(Number);
-  if (major > 20 || (major === 20 && minor >= 19)) return;
-  console.error(`Pullbook runs on Node 20.19 and newer; this is ${process.versions.node}.`);
+  const { engines } = JSON.parse(fs.readFileSync(path.join(root, 'package.json'), 'utf8'));
+  if (isNodeIn(engines.node, process.versions.node)) return;
+  const lines = engines.node
+    .replaceAll('^', '')
+    .replaceAll(' || ', ', ')
+    .replace(/, ([^,]*)$/, ' or $1');
+  console.error(
+    `Pullbook runs on Node ${lines} (or a later one of these lines); this is ${process.versions.node}.`,
+  );
   process.exit(1);
 }
