@@ -53,6 +53,7 @@ const demoPaperHeader: PaperHeader = {
   registration: 'Trade register 000417 · tax number 00/123/4567',
   foot: 'Full boost on closed courses only. Ask us before you change anything.',
   paper: 'a4',
+  timeZone: '',
 };
 
 async function demoWorkshop({ client }: OpenDatabase, createdAt: Date): Promise<string> {

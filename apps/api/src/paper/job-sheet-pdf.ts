@@ -9,7 +9,7 @@ import { drawBlankPreset, drawPresetPulls, PRESET_ROOM } from './job-sheet-prese
 import { drawReadiness } from './job-sheet-readiness.js';
 import { drawNotes, drawRuledLines } from './ruled-lines.js';
 import { pressureFormat } from './pressure-format.js';
-import { writeInstant } from './write-instant.js';
+import { writeInstant, writeInstantAndZone } from './write-instant.js';
 
 export interface PaperChoice {
   readonly paper: PaperSize;
@@ -22,7 +22,8 @@ export interface PaperChoice {
  * @returns the file
  */
 export async function jobSheetPdf(sheet: JobSheet, choice: PaperChoice): Promise<Buffer> {
-  const foot = `visit ${sheet.visitNumber} · ${sheet.plate} · printed ${writeInstant(sheet.printedAt)} by ${sheet.printedBy}`;
+  const printed = writeInstantAndZone(sheet.printedAt, sheet.paperHeader.timeZone);
+  const foot = `visit ${sheet.visitNumber} · ${sheet.plate} · printed ${printed} by ${sheet.printedBy}`;
   const letterhead = letterheadOf(sheet.workshopName, sheet.paperHeader);
   const options = {
     size: choice.paper,
@@ -69,7 +70,8 @@ function carFacts(sheet: JobSheet): Parameters<typeof drawFacts>[2] {
 }
 
 function visitFacts(sheet: JobSheet): Parameters<typeof drawFacts>[2] {
-  const when = (iso: string | null): string => (iso === null ? '' : writeInstant(iso));
+  const when = (iso: string | null): string =>
+    iso === null ? '' : writeInstant(iso, sheet.paperHeader.timeZone);
   return [
     { label: 'Tuner', value: sheet.tunerName ?? '', share: 0.24 },
     { label: 'Bay', value: sheet.bay ?? '', share: 0.14 },

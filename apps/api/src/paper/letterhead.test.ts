@@ -13,9 +13,11 @@ const header: PaperHeader = {
   registration: 'Trade register 000417, tax number 00/123/4567',
   foot: 'Work on closed courses only. Ask before you change anything.',
   paper: 'letter',
+  timeZone: 'Asia/Kathmandu',
 };
 const a4 = { paper: 'a4', pressure: 'kPa' } as const;
 const address = { url: 'https://book.example/r/secret', purpose: 'QR code' };
+const place = { path: '/r/secret', styleUrl: '/a.css', pressure: 'kPa' } as const;
 const longest: PaperHeader = {
   addressLines: Array.from({ length: 4 }, () => 'W'.repeat(80)),
   phone: '5'.repeat(40),
@@ -23,6 +25,7 @@ const longest: PaperHeader = {
   registration: 'W'.repeat(120),
   foot: 'W'.repeat(160),
   paper: 'a4',
+  timeZone: '',
 };
 
 describe('letterheadOf(name, header)', () => {
@@ -58,6 +61,20 @@ describe('PaperHeader', () => {
 });
 
 describe('job sheet and report with a paper header', () => {
+  it('tell times in the workshop’s own zone, and which it is', async () => {
+    const sheet = await readPdf(await jobSheetPdf({ ...sheetExample, paperHeader: header }, a4));
+    expect(sheet.texts[0]).toContain('printed Wed, 25 Nov 2026, 14:45 GMT+5:45');
+    const report = { ...reportExample, paperHeader: header };
+    const { texts } = await readPdf(await reportPdf(report, address, a4));
+    expect(texts.join(' ')).toContain('Wed, 25 Nov 2026, 21:25 GMT+5:45');
+    expect(reportPage(report, place)).toContain('Wed, 25 Nov 2026, 21:25 GMT+5:45');
+  });
+
+  it('read a header from before there was a zone', () => {
+    const before = { ...header, timeZone: undefined };
+    expect(PaperHeader.parse(before).timeZone).toBe('');
+  });
+
   it('stand under name, address and telephone, with foot and registration on every page', async () => {
     const files = [
       await jobSheetPdf({ ...sheetExample, paperHeader: header }, a4),
@@ -88,8 +105,6 @@ describe('job sheet and report with a paper header', () => {
 });
 
 describe('report page with a paper header', () => {
-  const place = { path: '/r/secret', styleUrl: '/a.css', pressure: 'kPa' } as const;
-
   it('shows how the workshop is reached, with a number that a telephone can call', () => {
     const page = reportPage({ ...reportExample, paperHeader: header }, place);
     for (const wanted of ['Kiln Lane 14 · 0042 Harrowmere', 'href="tel:+005550100"', header.registration])
@@ -109,6 +124,7 @@ describe('report page with a paper header', () => {
           registration: hostile,
           foot: hostile,
           paper: 'a4',
+          timeZone: '',
         },
       },
       place,

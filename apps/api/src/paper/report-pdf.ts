@@ -44,15 +44,23 @@ export async function reportPdf(report: Report, address: PaperAddress, choice: P
       y = drawMind(paper, root, { title: 'Mind this first', lines: [sealWords.broken] }, y);
     y = drawMind(paper, root, { title: 'Before you use full boost', lines: report.cautions }, y);
     for (const preset of report.presets) {
-      y = drawPreset(paper, { preset, words: presetWords(report, preset, format) }, format, y);
+      const words = presetWords(report, preset, format);
+      y = drawPreset(paper, { preset, words, timeZone: report.paperHeader.timeZone }, format, y);
     }
     drawSignature(paper, report, y);
   });
 }
 
+interface PrintedPreset {
+  readonly preset: PresetEvidence;
+  readonly words: PresetWords;
+  /** Of the times on this paper. */
+  readonly timeZone: string;
+}
+
 function drawPreset(
   paper: Paper,
-  { preset, words }: { readonly preset: PresetEvidence; readonly words: PresetWords },
+  { preset, words, timeZone }: PrintedPreset,
   format: PaperFormat,
   y: number,
 ): number {
@@ -74,10 +82,14 @@ function drawPreset(
   at += drawPicture(paper, root, picture, { x: left, y: at }) + 5;
   at = drawParagraph(paper, root, words.proof, at);
   if (words.pulls.length === 0) return at + 8;
-  return drawTable(paper, root, pullTable(words, format), at) + 12;
+  return drawTable(paper, root, pullTable(words, timeZone, format), at) + 12;
 }
 
-function pullTable(words: PresetWords, format: PaperFormat): Parameters<typeof drawTable>[2] {
+function pullTable(
+  words: PresetWords,
+  timeZone: string,
+  format: PaperFormat,
+): Parameters<typeof drawTable>[2] {
   return {
     columns: [
       { header: 'Pull', share: 0.1, align: 'right' },
@@ -91,7 +103,7 @@ function pullTable(words: PresetWords, format: PaperFormat): Parameters<typeof d
       String(pull.dutyPct),
       format.writePeak(pull.peakKpa),
       pull.heatSoaked ? 'hot from driving' : 'normal',
-      writeInstantAndZone(pull.recordedAt),
+      writeInstantAndZone(pull.recordedAt, timeZone),
     ]),
     rowHeight: ROW,
     isRuled: false,
@@ -103,7 +115,7 @@ function drawSignature(paper: Paper, report: Report, y: number): void {
   let at = drawHeading(paper, root, { tag: 'H2', text: 'Signed off', follows: 120 }, y + 4);
   const facts = [
     { label: 'By', value: report.signedName, share: 0.5 },
-    { label: 'On', value: writeInstantAndZone(report.signedAt), share: 0.5 },
+    { label: 'On', value: writeInstantAndZone(report.signedAt, report.paperHeader.timeZone), share: 0.5 },
   ];
   at = drawFacts(paper, root, facts, at);
   const groups = sealGroups(report.sealSha256);

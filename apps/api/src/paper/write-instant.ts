@@ -1,21 +1,23 @@
-const DAY = new Intl.DateTimeFormat('en-GB', {
-  weekday: 'short',
-  day: 'numeric',
-  month: 'short',
-  year: 'numeric',
-});
+const DAY = { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' } as const;
 const TIME = { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' } as const;
-const CLOCK = new Intl.DateTimeFormat('en-GB', TIME);
-const CLOCK_AND_ZONE = new Intl.DateTimeFormat('en-GB', { ...TIME, timeZoneName: 'short' });
 
-/** An instant as printed for the workshop: 'Wed, 25 Nov 2026, 09:30', in the time zone of the book's machine. */
-export function writeInstant(iso: string): string {
-  const instant = new Date(iso);
-  return `${DAY.format(instant)}, ${CLOCK.format(instant)}`;
+/**
+ * An instant as printed for the workshop: 'Wed, 25 Nov 2026, 09:30'.
+ *
+ * @param timeZone the workshop's, as the IANA names it; empty for that of the book's machine
+ */
+export function writeInstant(iso: string, timeZone: string): string {
+  return write(iso, timeZone, TIME);
 }
 
-/** The same with the zone's name, for readers who may be elsewhere. */
-export function writeInstantAndZone(iso: string): string {
+/** The same with the zone beside it, for readers who may be elsewhere: 'Wed, 25 Nov 2026, 09:30 CET'. */
+export function writeInstantAndZone(iso: string, timeZone: string): string {
+  return write(iso, timeZone, { ...TIME, timeZoneName: 'short' });
+}
+
+function write(iso: string, timeZone: string, clock: Intl.DateTimeFormatOptions): string {
   const instant = new Date(iso);
-  return `${DAY.format(instant)}, ${CLOCK_AND_ZONE.format(instant)}`;
+  const place = timeZone === '' ? {} : { timeZone };
+  const day = new Intl.DateTimeFormat('en-GB', { ...DAY, ...place }).format(instant);
+  return `${day}, ${new Intl.DateTimeFormat('en-GB', { ...clock, ...place }).format(instant)}`;
 }

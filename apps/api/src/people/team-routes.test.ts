@@ -98,6 +98,7 @@ test('PATCH /workshop keeps a paper header, refuses lines that do not fit, and t
     registration: '',
     foot: 'Closed courses only.',
     paper: 'letter',
+    timeZone: 'Europe/Vienna',
   };
   const change = (header: object, person = shop.owner) =>
     person.ask('PATCH', '/workshop', { payload: { paperHeader: header }, headers: match(1) });
@@ -106,6 +107,7 @@ test('PATCH /workshop keeps a paper header, refuses lines that do not fit, and t
   expect((await change({ ...paperHeader, phone: 'a\nb' })).statusCode).toBe(400);
   expect((await change({ ...paperHeader, foot: 'x'.repeat(161) })).statusCode).toBe(400);
   expect((await change({ ...paperHeader, addressLines: ['1', '2', '3', '4', '5'] })).statusCode).toBe(400);
+  expect((await change({ ...paperHeader, timeZone: 'Nowhere/At_All' })).statusCode).toBe(400);
   const answer = await change(paperHeader);
   expect(answer.headers['etag']).toBe('"2"');
   expect((await shop.desk.ask('GET', '/workshop')).json().paperHeader).toEqual(paperHeader);

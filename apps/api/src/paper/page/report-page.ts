@@ -155,7 +155,10 @@ function signature(report: Report): Html {
     : html`<p class="mind"><b>${sealWords.broken}</b></p>`;
   return html`<section class="sheet">
     <h2>Signed off</h2>
-    <p>By <b>${report.signedName}</b> on <b>${writeInstantAndZone(report.signedAt)}</b></p>
+    <p>
+      By <b>${report.signedName}</b> on
+      <b>${writeInstantAndZone(report.signedAt, report.paperHeader.timeZone)}</b>
+    </p>
     ${state}
     <ol class="seal" aria-label="Seal in groups of four">
       ${sealGroups(report.sealSha256).map((group) => html`<li>${group}</li>`)}

@@ -14,6 +14,9 @@ import { useChangeWorkshop } from '../../../../queries/people/use-workshop';
 import { PaperPreview } from './paper-preview';
 import styles from './paper.module.css';
 
+const zones = Intl.supportedValuesOf('timeZone');
+const zoneHere = new Intl.DateTimeFormat().resolvedOptions().timeZone;
+
 /** What stands at the head and foot of job sheet and report? */
 export function PaperPart({ workshop }: Readonly<{ workshop: Workshop }>) {
   const units = useUnits();
@@ -21,9 +24,11 @@ export function PaperPart({ workshop }: Readonly<{ workshop: Workshop }>) {
   const change = useChangeWorkshop();
   const { paperHeader } = workshop;
   const { phone, online, registration, foot } = paperHeader;
+  // An answer that this device has kept for long may be from before there was one.
+  const timeZone = paperHeader.timeZone ?? '';
   const draft = useDraft({
     address: paperHeader.addressLines.join('\n'),
-    ...{ phone, online, registration, foot },
+    ...{ phone, online, registration, foot, timeZone },
     paper: paperHeader.paper as string,
   });
   const { values } = draft;
@@ -76,6 +81,12 @@ export function PaperPart({ workshop }: Readonly<{ workshop: Workshop }>) {
               { value: 'letter', label: 'Letter' },
             ]}
             {...draft.bind('paper')}
+          />
+          <TextField
+            label="Time zone of the times on paper"
+            hint={`Such as ${zoneHere}, where this device is. Empty: that of the machine that Pullbook runs on.`}
+            suggestions={zones}
+            {...draft.bind('timeZone')}
           />
         </div>
         <PaperPreview
