@@ -4,12 +4,11 @@ import { PresetChange, type Car, type Preset } from '@pullbook/contracts';
 import type { FormEvent } from 'react';
 import { useChangePreset } from '../../queries/presets/use-change-preset';
 import { Button } from '../button/button';
-import { TextField } from '../field/text-field';
 import { readValues } from '../form/read-values';
 import { useDraft } from '../form/use-draft';
 import { ProblemNote } from '../marks/problem-note';
 import { useUnits } from '../units/use-units';
-import { useCeilingHint } from './use-ceiling-hint';
+import { GoalFields } from './goal-fields';
 
 interface GoalFormProps {
   readonly preset: Preset;
@@ -20,7 +19,6 @@ interface GoalFormProps {
 /** Target, tolerance and ceiling of one preset. Without them nothing is advised. */
 export function GoalForm({ preset, car, onDone }: GoalFormProps) {
   const units = useUnits();
-  const ceilingHint = useCeilingHint(car, units);
   const change = useChangePreset();
   const draft = useDraft({
     targetKpa: units.toField(preset.targetKpa),
@@ -47,29 +45,13 @@ export function GoalForm({ preset, car, onDone }: GoalFormProps) {
       { onError: draft.failFrom, ...(onDone ? { onSuccess: onDone } : {}) },
     );
   };
-  const unit = units.pressureWord;
   return (
     <form onSubmit={submit} noValidate className="sheet stack" aria-labelledby="goal">
       <h2 id="goal">
         Agree target and ceiling of {preset.slot} {preset.name}
       </h2>
       {preset.purpose === '' ? null : <p className="soft">For: {preset.purpose}</p>}
-      <div className="columns">
-        <TextField label={`Target, ${unit}`} unit={unit} inputMode="decimal" {...draft.bind('targetKpa')} />
-        <TextField
-          label={`Tolerance, ± ${unit}`}
-          unit={unit}
-          inputMode="decimal"
-          {...draft.bind('toleranceKpa')}
-        />
-        <TextField
-          label={`Ceiling, ${unit}`}
-          unit={unit}
-          inputMode="decimal"
-          hint={`No pull may pass it. ${ceilingHint}`}
-          {...draft.bind('ceilingKpa')}
-        />
-      </div>
+      <GoalFields car={car} draft={draft} />
       <ProblemNote error={change.error} />
       <Button type="submit" kind="act" big busy={change.isPending}>
         Agree target and ceiling

@@ -11,7 +11,7 @@ import { readValues } from '../form/read-values';
 import { useDraft } from '../form/use-draft';
 import { ProblemNote } from '../marks/problem-note';
 import { useUnits } from '../units/use-units';
-import { useCeilingHint } from './use-ceiling-hint';
+import { GoalFields } from './goal-fields';
 
 interface PresetFormProps {
   readonly car: Car;
@@ -23,8 +23,6 @@ interface PresetFormProps {
 /** A new preset: what it is for, its slot, its goal. */
 export function PresetForm({ car, presets, onDone, onCancel }: PresetFormProps) {
   const units = useUnits();
-  const ceilingHint = useCeilingHint(car, units);
-  const unit = units.pressureWord;
   const create = useCreatePreset(car.id);
   const controller = useControllers().data?.find((one) => one.id === car.controllerId);
   const freeSlot = firstFree(presets.map((one) => one.slot));
@@ -74,22 +72,7 @@ export function PresetForm({ car, presets, onDone, onCancel }: PresetFormProps) 
         ) : null}
       </div>
       <TextField label="What it is for" hint="Fuel, tyres, weather, driver." {...draft.bind('purpose')} />
-      <div className="columns">
-        <TextField label={`Target, ${unit}`} unit={unit} inputMode="decimal" {...draft.bind('targetKpa')} />
-        <TextField
-          label={`Tolerance, ± ${unit}`}
-          unit={unit}
-          inputMode="decimal"
-          {...draft.bind('toleranceKpa')}
-        />
-        <TextField
-          label={`Ceiling, ${unit}`}
-          unit={unit}
-          inputMode="decimal"
-          hint={`No pull may pass it. ${ceilingHint}`}
-          {...draft.bind('ceilingKpa')}
-        />
-      </div>
+      <GoalFields car={car} draft={draft} />
       <ProblemNote error={create.error} />
       <div className="row">
         <Button type="submit" kind="act" big busy={create.isPending}>

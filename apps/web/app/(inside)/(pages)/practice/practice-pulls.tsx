@@ -7,6 +7,7 @@ import { useUnits } from '../../../../components/units/use-units';
 import { practiceRules } from '../../../../practice/practice-rules';
 import type { TakenPull } from '../../../../practice/practice-question';
 import bench from '../../visits/[id]/visit.module.css';
+import { Warnings } from '../../visits/[id]/warnings';
 import { isUsable } from './practice';
 
 interface PracticePullsProps {
@@ -53,12 +54,7 @@ export function PracticePulls({ sheet, pulls, onSetAside }: PracticePullsProps) 
                 <td className="n">{units.figure(pull.recordedPeakKpa)}</td>
                 <td>
                   {verdictOf(pull)}
-                  {warningsOf(sheet, pulls, index).map((warning) => (
-                    <span key={warning.code} className={bench.warning}>
-                      <span aria-hidden="true">▲ </span>
-                      {units.say(warning.text)}
-                    </span>
-                  ))}
+                  <Warnings warnings={warningsOf(sheet, pulls, index)} />
                 </td>
                 <td className={bench.voidCell}>
                   <button

@@ -5,6 +5,7 @@ import Link from 'next/link';
 import { useUnits } from '../../../../components/units/use-units';
 import type { SeenPull } from '../../../../offline/pulls-seen';
 import styles from './visit.module.css';
+import { Warnings } from './warnings';
 
 interface PullTableProps {
   readonly pulls: readonly SeenPull[];
@@ -96,12 +97,7 @@ function Verdict({ pull }: Readonly<{ pull: SeenPull }>) {
         </>
       )}
       {pull.unsent === true ? <span className="soft">, not sent yet</span> : null}
-      {pull.warnings.map((warning) => (
-        <span key={warning.code} className={styles.warning}>
-          <span aria-hidden="true">▲ </span>
-          {units.say(warning.text)}
-        </span>
-      ))}
+      <Warnings warnings={pull.warnings} />
     </>
   );
 }
