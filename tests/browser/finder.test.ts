@@ -31,6 +31,27 @@ test('a car’s visit is opened from another visit by keys alone, plate typed wi
   await context.close();
 });
 
+test('Enter waits for the answer to what was typed last, instead of opening what was found before', async () => {
+  const { context, page } = await signIn(browser(), origin, 'tuner@pullbook.example', {
+    serviceWorkers: 'block',
+  });
+  const { plate } = await findCard(page, /^next pull/i);
+  await page.route('**/api/v1/search?*', async (route) => {
+    const asked = new URL(route.request().url()).searchParams.get('q');
+    if (asked !== plate) await page.waitForTimeout(1500);
+    return route.continue();
+  });
+  await page.keyboard.press('Control+k');
+  await field(page).fill(plate);
+  await page.getByRole('option').filter({ hasText: plate }).first().waitFor();
+  await field(page).fill('gate hold');
+  await page.getByRole('option', { name: /Gate hold/ }).waitFor();
+  expect(await page.getByRole('option').filter({ hasText: plate }).count()).toBeGreaterThan(0);
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/words#gate_hold');
+  await context.close();
+});
+
 test('the slash key opens the finder, arrows choose a page, Escape gives the focus back', async () => {
   const { context, page } = await signIn(browser(), origin, 'desk@pullbook.example');
   const opener = page.getByRole('button', { name: 'Find', exact: true });

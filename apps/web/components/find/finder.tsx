@@ -1,7 +1,7 @@
 'use client';
 
 import { useRouter } from 'next/navigation';
-import { useId, useState, type KeyboardEvent } from 'react';
+import { useEffect, useId, useState, type KeyboardEvent } from 'react';
 import { useSignedInMe } from '../../queries/people/use-me';
 import { useSearch } from '../../queries/search/use-search';
 import { useModal } from '../dialog/use-modal';
@@ -29,18 +29,28 @@ export function Finder({ onClose }: Readonly<{ onClose: () => void }>) {
   const groups = entriesOf(typed.trim() === '' ? undefined : found.data, typed, me.member.role);
   const entries = groups.flatMap((group) => group.entries);
   const chosen = Math.min(at, entries.length - 1);
+  // What is listed may still be of what was typed before: its first line is not what is asked for now.
+  const isStale = settled !== typed.trim() || (found.isPlaceholderData && found.isFetching);
+  const [isWaiting, setWaiting] = useState(false);
   const go = (index: number) => {
     const entry = entries[index];
     if (entry === undefined) return;
     onClose();
     router.push(entry.href);
   };
+  useEffect(() => {
+    if (!isWaiting || isStale) return;
+    setWaiting(false);
+    go(chosen);
+    // `go` is made anew at each render and depends on what is listed alone.
+  }, [isWaiting, isStale]);
   const walk = (event: KeyboardEvent) => {
     if (event.nativeEvent.isComposing) return;
     const step = steps[event.key];
     if (step !== undefined && entries.length > 0) setAt((chosen + step + entries.length) % entries.length);
-    else if (event.key === 'Enter') go(chosen);
-    else return;
+    else if (event.key !== 'Enter') return;
+    else if (isStale && at === 0) setWaiting(true);
+    else go(chosen);
     event.preventDefault();
   };
   return (
@@ -66,6 +76,7 @@ export function Finder({ onClose }: Readonly<{ onClose: () => void }>) {
           onKeyDown={walk}
           onChange={(event) => {
             setTyped(event.target.value);
+            setWaiting(false);
             setAt(0);
           }}
         />

@@ -16,7 +16,7 @@ export function sayOverStep(
   if (duty <= furthest) return null;
   const proven = next.basis.provenDutyPct ?? null;
   if (proven !== null && duty <= proven) {
-    return `Nothing this high was pulled in this visit yet. ${proven} % was proven on this car in an earlier visit: pull it only if nothing on the car has changed since.`;
+    return `Nothing this high was pulled in this visit yet. ${proven} % was proven or signed off on this car in an earlier visit: pull it only if nothing on the car has changed since.`;
   }
   return `${duty} % is more than the ${next.stepLimit} points that one pull may go up. Not driven yet? Set ${furthest} % or less.`;
 }
