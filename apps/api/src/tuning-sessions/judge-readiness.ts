@@ -43,7 +43,7 @@ function faultsOfCut({ overBoostCutKpa, car }: ReadinessFacts): string[] {
   const lowest = lowestCarLimit(car.limits);
   if (lowest === null || overBoostCutKpa <= lowest.limitKpa) return [];
   return [
-    `the over-boost cut (${overBoostCutKpa} kPa) acts too late: the car's lowest known limit is its ${lowest.name}, ${lowest.limitKpa} kPa; set it at or below that`,
+    `the over-boost cut (${overBoostCutKpa} kPa) acts too late: the car's lowest known limit is its ${lowest.name}, ${lowest.limitKpa} kPa; set it to ${lowest.limitKpa} kPa or less`,
   ];
 }
 

@@ -43,6 +43,11 @@ describe('sayCeilingHint', () => {
     expect(sayCeilingHint({ ...none, overBoostCutKpa: 160 }, units)).toMatch(/160.kPa; .* 155.kPa or less/u);
   });
 
+  it('says no more than the limit where the unit rounds: 155 kPa are 22.48 psi', () => {
+    const units = unitsOf({ pressure: 'psi', temperature: 'C' });
+    expect(sayCeilingHint({ ...none, overBoostCutKpa: 160 }, units)).toContain('at 22.4 psi or less');
+  });
+
   it('asks for limits where none is known', () => {
     expect(sayCeilingHint(none, unitsOf({ pressure: 'kPa', temperature: 'C' }))).toContain('No limit');
   });

@@ -53,5 +53,7 @@ export function sayCeilingHint(limits: CarLimits, units: PersonsUnits): string {
 export function sayBinding(binding: BindingLimit, units: PersonsUnits): string {
   const stated = `${binding.name}, ${units.write(binding.statedKpa)}`;
   if (binding.kpa === binding.statedKpa) return `This car’s lowest limit: ${stated}.`;
-  return `This car’s lowest limit: ${stated}; a ceiling stays below it, at ${units.write(binding.kpa)} or less.`;
+  // As it can be typed: never rounded up past the limit.
+  const highest = units.say(`${Math.floor(binding.kpa * 10) / 10} kPa or less`);
+  return `This car’s lowest limit: ${stated}; a ceiling stays below it, at ${highest}.`;
 }

@@ -19,6 +19,27 @@ test.each([
   expect(inPsi(text)).toBe(said);
 });
 
+// 136 kPa = 19.725 psi, 126 kPa = 18.275 psi, by the same factor.
+test.each([
+  ['136 kPa or more', '19.8 psi or more'],
+  ['126 kPa or less', '18.2 psi or less'],
+  [
+    'set the cut to 136.4 kPa or more, or lower it to 126 kPa or less',
+    'set the cut to 19.8 psi or more, or lower it to 18.2 psi or less',
+  ],
+  ['136 kPa or moreover', '19.7 psi or moreover'],
+])('sayPressures rounds the bound of “%s” to its safe side', (text, said) => {
+  expect(inPsi(text)).toBe(said);
+});
+
+test('a bound that is written to the last figure stays what it is', () => {
+  const inBar = (text: string) =>
+    sayPressures(text, (kpa) => formatPressure(kpa, 'bar', { withUnit: false }), 'bar');
+  expect(inBar('136 kPa or more')).toBe('1.36 bar or more');
+  expect(inBar('136.4 kPa or more')).toBe('1.37 bar or more');
+  expect(inBar('136.4 kPa or less')).toBe('1.36 bar or less');
+});
+
 test('sayPressures leaves duties, counts and times alone', () => {
   const text = '20 % is the largest step allowed (10 points above 10 %), pulls 6, 7, 2.4 times a second';
   expect(inPsi(text)).toBe(text);
