@@ -5,7 +5,7 @@ import { dutyReasons } from './duty-reasons.js';
 import type { DutyAdvice, DutyAdviceRequest, DutyCurvePoint, PeakPrediction } from './duty-advice-types.js';
 import { sameDuty } from './duty-grid.js';
 import { chanceInside, chanceOverCeiling, type DutySituation } from './duty-situation.js';
-import { peakQuantiles } from './peak-quantiles.js';
+import { peakQuantiles, type Fineness } from './peak-quantiles.js';
 import { predictPeak } from './predict-peak.js';
 import type { CurveLibrary } from './tabulate-curves.js';
 
@@ -14,6 +14,8 @@ const LEVEL = 0.95;
 const RANGE_SHARES = [(1 - LEVEL) / 2, 0.5, (1 + LEVEL) / 2];
 /** Points of the predicted response between the ends of the controller's range. */
 const CURVE_INTERVALS = 25;
+/** They are drawn, not reckoned with: a thousandth is seen by nobody. */
+const CURVE_FINENESS: Fineness = { bins: 16, tolerance: 1e-3 };
 /** A pull more likely false than this proves nothing. */
 const FALSE_CHANCE = 0.5;
 
@@ -94,7 +96,7 @@ function predictedCurve(situation: DutySituation): DutyCurvePoint[] {
   return grid
     .filter((_, index) => index % stride === 0 || index === grid.length - 1)
     .map((duty) => {
-      const logs = peakQuantiles(predictPeak(thin, duty), RANGE_SHARES);
+      const logs = peakQuantiles(predictPeak(thin, duty), RANGE_SHARES, CURVE_FINENESS);
       const [lowKpa = 0, medianKpa = 0, highKpa = 0] = logs.map(
         (log) => request.goal.targetKpa * Math.exp(log),
       );

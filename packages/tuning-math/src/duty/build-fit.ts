@@ -1,7 +1,7 @@
 import { TABLE_POINTS, type CurveLibrary } from './tabulate-curves.js';
-import { floorPriorOf } from './floor-prior.js';
+import { floorPriorOf, floorPriors } from './floor-prior.js';
 import type { ScaledPulls } from './scaled-pulls.js';
-import { LEAST_SPAN, likeliestFloor } from './tabulated-rise.js';
+import { LEAST_SPAN, likeliestFloor, type FloorPrior } from './tabulated-rise.js';
 
 /** How far cars of one build deviate from its curve: along duty (points) and in level (log). */
 export interface Deviation {
@@ -32,12 +32,13 @@ const TRUST = 1 / (READING_ERROR * READING_ERROR);
 export function buildLogFits(library: CurveLibrary, pulls: ScaledPulls): Float64Array[] {
   const fits = DEVIATIONS.map(() => new Float64Array(library.count));
   const places = SHIFTS.map((shift) => pulls.duties.map((duty) => boundedPlace(duty - shift)));
+  const priors = floorPriors(pulls.baseRatio);
   const rises = new Float64Array(pulls.count);
   const atPlaces = new Float64Array(SHIFTS.length * LEVELS.length);
   for (let row = 0; row < library.count; row += 1) {
     SHIFTS.forEach((_, shift) => {
       readRises(rises, library.rises.subarray(row * TABLE_POINTS), places[shift] as Float64Array);
-      const floor = floorOf(rises, pulls, row);
+      const floor = floorOf(rises, pulls, floorPriorOf(row, priors));
       LEVELS.forEach((level, at) => {
         atPlaces[shift * LEVELS.length + at] = logFitOf(rises, pulls, { floor, factor: Math.exp(level) });
       });
@@ -62,7 +63,7 @@ function readRises(rises: Float64Array, table: Float32Array, places: Float64Arra
   }
 }
 
-function floorOf(rises: Float64Array, { ratios, baseRatio }: ScaledPulls, row: number): number {
+function floorOf(rises: Float64Array, { ratios }: ScaledPulls, prior: FloorPrior): number {
   let square = 0;
   let cross = 0;
   for (let j = 0; j < rises.length; j += 1) {
@@ -72,7 +73,7 @@ function floorOf(rises: Float64Array, { ratios, baseRatio }: ScaledPulls, row: n
     square += lever * (1 - rise);
     cross += lever * (ratio - rise);
   }
-  return likeliestFloor(square, cross, floorPriorOf(row, baseRatio));
+  return likeliestFloor(square, cross, prior);
 }
 
 interface Placed {

@@ -13,10 +13,15 @@ const library = tabulateCurves(
   ),
 );
 
-function fitsOf(duties: readonly number[], exponent: number): Float64Array {
+function fitsOf(duties: readonly number[], exponent: number, givenUpBelow?: number): Float64Array {
   const peak = (duty: number): number => BASE + (goal.targetKpa - BASE) * (duty / 60) ** exponent;
   const pulls = duties.map((duty) => ({ duty, peakKpa: peak(duty) }));
-  return coarseLogFits(library, scalePulls(pulls, { goal, baseKpa: BASE })).logFits;
+  const { rows, logFits } = coarseLogFits(library, scalePulls(pulls, { goal, baseKpa: BASE }), {
+    givenUpBelow,
+  });
+  const fits = new Float64Array(library.count).fill(-Infinity);
+  rows.forEach((row, fit) => (fits[row] = logFits[fit] as number));
+  return fits;
 }
 
 describe('coarseLogFits(library, pulls)', () => {
@@ -43,5 +48,15 @@ describe('coarseLogFits(library, pulls)', () => {
     );
     expect(many[0]).toBe(Math.max(...many));
     expect(many.at(-1)).toBe(-Infinity);
+  });
+
+  it('keeps every curve that fits worse than the best by no more than is asked, and leaves out others', () => {
+    const duties = [15, 25, 35, 45, 55, 60];
+    const all = fitsOf(duties, 2, Infinity);
+    const best = Math.max(...all);
+    const near = fitsOf(duties, 2, 12);
+    const isNear = (fit: number): boolean => fit >= best - 12;
+    expect([...near].filter(isNear)).toEqual([...all].filter(isNear));
+    expect([...near].filter(Number.isFinite).length).toBeLessThan(all.length);
   });
 });

@@ -1,11 +1,11 @@
 import { MOST_PULLS } from './check-duty-request.js';
 import { doubtedPull } from './doubted-pull.js';
 import { TABLE_POINTS, type CurveLibrary } from './tabulate-curves.js';
-import { floorPenalty, floorPriorOf, highestFloorPenalty } from './floor-prior.js';
+import { floorPenalty, floorPriorOf, floorPriors, type FloorPriors } from './floor-prior.js';
 import { MOST_IN_LOT, placedRatios, type PlacedRatios } from './placed-ratios.js';
 import type { ScaledPulls } from './scaled-pulls.js';
 import { sizePenalty } from './size-prior.js';
-import { LEAST_SPAN, likeliestFloor } from './tabulated-rise.js';
+import { LEAST_SPAN, likeliestFloor, type FloorPrior } from './tabulated-rise.js';
 
 /** Reading error of this first look: wider than the real one, so that no good curve is lost. */
 export const COARSE_SCATTER = 0.03;
@@ -13,51 +13,79 @@ const COARSE_VARIANCE = COARSE_SCATTER * COARSE_SCATTER;
 const COARSE_TRUST = 1 / COARSE_VARIANCE;
 /** Duty error of the first look, %. */
 const COARSE_SHIFT = 1;
-/** A curve that fits worse than the best by more than this (log) is given up: no prior of a build makes up for it. */
-const GIVEN_UP_LOG = 36;
+/** A curve that fits worse than the best by more than this (log) is given up. */
+const GIVEN_UP_BELOW = 20;
 const SCOUTS_EVERY = 31;
 
-/** What a coarse look finds of each curve. */
+/** What a coarse look finds of the curves that are not hopeless. */
 export interface CoarseFits {
-  /** Log fit to all pulls, without the constant; -Infinity where it is hopeless. */
+  /** Their rows in the library, in its order. */
+  readonly rows: Int32Array;
+  /** Log fit of each to all pulls, without the constant. */
   readonly logFits: Float64Array;
   /** The part of it that the doubted pull makes; see `doubtedPull`. */
   readonly doubtedLogs: Float64Array;
 }
 
-/**
- * Log fit of every library curve to the pulls, each with its likeliest floor; without pulls, what the base says.
- *
- * @param every only every n-th curve is looked at, the others never fit; default 1
- */
-export function coarseLogFits(library: CurveLibrary, pulls: ScaledPulls, every = 1): CoarseFits {
-  const logFits = new Float64Array(library.count).fill(-Infinity);
-  const fits = { logFits, doubtedLogs: new Float64Array(library.count) };
-  if (pulls.count === 0) {
-    logFits.forEach((_, row) => (logFits[row] = priorLogFit(library, row, pulls.baseRatio)));
-    return fits;
-  }
-  const question = questionOf(pulls);
-  // A few from everywhere go first, so that a good one is met soon.
-  for (let row = 0; row < library.count; row += every * SCOUTS_EVERY) lookAt(library, row, question, fits);
-  for (let row = 0; row < library.count; row += every) {
-    if (logFits[row] === -Infinity) lookAt(library, row, question, fits);
-  }
-  return fits;
+/** Which curves need not be fitted. */
+export interface CoarseOptions {
+  /** Only every n-th curve is looked at, the others never fit; default 1. */
+  readonly every?: number | undefined;
+  /** A curve that fits worse than the best by more than this (log) is given up; default 20. */
+  readonly givenUpBelow?: number | undefined;
 }
 
-/** Fits one curve and notes it, unless it is hopeless. */
-function lookAt(library: CurveLibrary, row: number, question: RowQuestion, fits: CoarseFits): void {
-  const floor = readRow(library.rises, row, question);
-  const fit = logFitOf(question, floor);
-  if (fit === -Infinity) return;
-  const logFit = fit + floorPenalty(row, floor, question.baseRatio) + sizePenalty(library, row, floor);
-  fits.logFits[row] = logFit;
-  fits.doubtedLogs[row] = doubtedLogOf(question, floor);
-  if (logFit <= question.best) return;
-  question.best = logFit;
-  question.lowest = logFit - GIVEN_UP_LOG - question.highestPenalty;
-  question.worst = Math.exp(-2 * question.lowest);
+/** Log fit of every library curve to the pulls, each with its likeliest floor; without pulls, what the base says. */
+export function coarseLogFits(
+  library: CurveLibrary,
+  pulls: ScaledPulls,
+  { every = 1, givenUpBelow = GIVEN_UP_BELOW }: CoarseOptions = {},
+): CoarseFits {
+  if (pulls.count === 0) return priorFits(library, pulls.baseRatio);
+  const question = questionOf(pulls, givenUpBelow);
+  // A few from everywhere go first, so that what a good fit is becomes known soon.
+  for (let row = 0; row < library.count; row += every * SCOUTS_EVERY) lookAt(library, row, question);
+  const found: Found = { rows: [], logFits: [], doubtedLogs: [] };
+  for (let row = 0; row < library.count; row += every) {
+    const fit = lookAt(library, row, question);
+    if (fit.log === -Infinity) continue;
+    found.rows.push(row);
+    found.logFits.push(fit.log);
+    found.doubtedLogs.push(doubtedLogOf(question, fit.floor));
+  }
+  return {
+    rows: Int32Array.from(found.rows),
+    logFits: Float64Array.from(found.logFits),
+    doubtedLogs: Float64Array.from(found.doubtedLogs),
+  };
+}
+
+interface Found {
+  readonly rows: number[];
+  readonly logFits: number[];
+  readonly doubtedLogs: number[];
+}
+
+function priorFits(library: CurveLibrary, baseRatio: number | null): CoarseFits {
+  const rows = Int32Array.from({ length: library.count }, (_, row) => row);
+  const logFits = Float64Array.from(rows, (row) => priorLogFit(library, row, baseRatio));
+  return { rows, logFits, doubtedLogs: new Float64Array(library.count) };
+}
+
+/** Floor and log fit of the curve that was looked at last. */
+const looked = { floor: 0, log: 0 };
+
+/** Fits one curve; a log of -Infinity where it is hopeless. */
+function lookAt(library: CurveLibrary, row: number, question: RowQuestion): Readonly<typeof looked> {
+  const prior = floorPriorOf(row, question.priors);
+  looked.floor = readRow(library.rises, row, question, prior);
+  const floorLog = floorPenalty(prior, looked.floor);
+  looked.log = logFitOf(question, looked.floor, question.best - question.givenUpBelow - floorLog);
+  if (looked.log === -Infinity) return looked;
+  looked.log += floorLog + sizePenalty(library, row, looked.floor);
+  if (looked.log > question.best) question.best = looked.log;
+  if (looked.log < question.best - question.givenUpBelow) looked.log = -Infinity;
+  return looked;
 }
 
 /** Log weight of a curve before the first pull. */
@@ -67,22 +95,19 @@ export function priorLogFit(library: CurveLibrary, row: number, baseRatio: numbe
 
 interface RowQuestion {
   readonly readings: PlacedRatios;
-  readonly baseRatio: number | null;
+  readonly priors: FloorPriors;
+  readonly givenUpBelow: number;
   /** Where in a table row each duty lies: whole duty (not the last) and the part beyond it. */
   readonly whole: Int32Array;
   readonly parts: Float64Array;
   /** The doubted pull: its lot, and its ratio. */
   readonly doubtedLot: number;
   readonly doubtedRatio: number;
-  readonly highestPenalty: number;
   /** The best fit so far. */
   best: number;
-  /** A fit that cannot come above this (log) is given up, and the same as a misfit (to the fifth power). */
-  lowest: number;
-  worst: number;
 }
 
-function questionOf(pulls: ScaledPulls): RowQuestion {
+function questionOf(pulls: ScaledPulls, givenUpBelow: number): RowQuestion {
   const readings = placedRatios(pulls);
   const doubted = doubtedPull(pulls);
   const whole = Int32Array.from(readings.duties, (duty) =>
@@ -91,15 +116,13 @@ function questionOf(pulls: ScaledPulls): RowQuestion {
   const parts = readings.duties.map((duty, lot) => duty - (whole[lot] as number));
   return {
     readings,
-    baseRatio: pulls.baseRatio,
+    priors: floorPriors(pulls.baseRatio),
+    givenUpBelow,
     whole,
     parts,
     doubtedLot: readings.duties.indexOf(pulls.duties[doubted] as number),
     doubtedRatio: pulls.ratios[doubted] as number,
-    highestPenalty: highestFloorPenalty(pulls.baseRatio),
     best: -Infinity,
-    lowest: -Infinity,
-    worst: Infinity,
   };
 }
 
@@ -107,8 +130,12 @@ const rises = new Float64Array(MOST_PULLS);
 const slopes = new Float64Array(MOST_PULLS);
 
 /** Fills `rises` and `slopes` at the duties from one table row and returns its likeliest floor. */
-function readRow(table: Float32Array, row: number, question: RowQuestion): number {
-  const { whole, parts, readings } = question;
+function readRow(
+  table: Float32Array,
+  row: number,
+  { whole, parts, readings }: RowQuestion,
+  prior: FloorPrior,
+): number {
   const { squareTrusts, trusts } = readings;
   const start = row * TABLE_POINTS;
   let square = 0;
@@ -124,7 +151,6 @@ function readRow(table: Float32Array, row: number, question: RowQuestion): numbe
     square += (1 - rise) * (1 - rise) * squareTrust;
     cross += (1 - rise) * ((trusts[lot] as number) - rise * squareTrust);
   }
-  const prior = floorPriorOf(row, question.baseRatio);
   return likeliestFloor(COARSE_TRUST * square, COARSE_TRUST * cross, prior);
 }
 
@@ -145,13 +171,14 @@ function doubtedLogOf({ doubtedLot, doubtedRatio }: RowQuestion, floor: number):
  * be below the lowest of interest. Factors are multiplied up for some readings before a logarithm is taken, which is
  * what makes this affordable.
  */
-function logFitOf({ readings, lowest, worst }: RowQuestion, floor: number): number {
+function logFitOf({ readings }: RowQuestion, floor: number, lowest: number): number {
   const { ratios, ends } = readings;
   const span = Math.max(1 - floor, LEAST_SPAN);
   let misfit = 1;
   let sharpness = 1;
   let logFit = 0;
-  let limit = worst;
+  // The fit itself is below the lowest where its misfit, to the fifth power, is above this share of its sharpness.
+  let limit = Math.exp(-2 * lowest);
   let reading = 0;
   let logged = 0;
   for (let lot = 0; lot < ends.length; lot += 1) {

@@ -11,7 +11,10 @@ const NEVER_DRAWN_LOG = 30;
  * @param withoutDoubted share of the weight that is given as if the doubted pull had not been made
  * Source: defensive mixture for importance sampling; Hesterberg, Technometrics 37 (1995), 185.
  */
-export function defendedWeights({ logFits, doubtedLogs }: CoarseFits, withoutDoubted: number): Float64Array {
+export function defendedWeights(
+  { logFits, doubtedLogs }: Pick<CoarseFits, 'logFits' | 'doubtedLogs'>,
+  withoutDoubted: number,
+): Float64Array {
   const all = sharesOf(logFits, NO_LOGS);
   if (withoutDoubted === 0) return all;
   const allButDoubted = sharesOf(logFits, doubtedLogs);

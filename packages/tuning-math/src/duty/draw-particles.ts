@@ -5,7 +5,7 @@ import { placedRatios } from './placed-ratios.js';
 import { curveLibrary } from './curve-library.js';
 import { defendedWeights } from './defended-weights.js';
 import type { CurveLibrary } from './tabulate-curves.js';
-import { drawnFloor, floorPenalty } from './floor-prior.js';
+import { drawnFloor, floorPenalty, floorPriorOf, floorPriors } from './floor-prior.js';
 import { lowDiscrepancyPoint } from './low-discrepancy.js';
 import { PARTICLE_COUNT, RISE_SPREAD, SHIFT_SPREAD } from './response-settings.js';
 import type { ScaledPulls } from './scaled-pulls.js';
@@ -40,17 +40,17 @@ export interface DrawOptions {
 }
 
 const WITHOUT_DOUBTED = 0.3;
+/** A curve that fits worse than the best by more than this (log) is given up: no prior of a build makes up for it. */
+const GIVEN_UP_WITH_BUILD = 36;
 
 /**
  * Draws curves in proportion to how well they fit the pulls at a coarse look (systematic resampling, some of them as if
- * the doubted pull had not been made), each with
- * a small shift and stretch of its own and the floor that suits the pulls best. Deterministic.
+ * the doubted pull had not been made), each with a small shift and stretch of its own and the floor that suits the pulls
+ * best. Deterministic.
  */
 export function drawParticles(pulls: ScaledPulls, options: DrawOptions = {}): Particles {
-  const { library = curveLibrary(), logPrior, count, every, withoutDoubted = WITHOUT_DOUBTED } = options;
-  const weights = defendedWeights(coarseLogFits(library, pulls, every), withoutDoubted);
-  const drawn = logPrior ? weights.map((weight, row) => weight * Math.exp(logPrior[row] as number)) : weights;
-  const rows = drawRows(drawn, count ?? PARTICLE_COUNT);
+  const { library = curveLibrary() } = options;
+  const { rows, logWeights } = drawRows(library, pulls, options);
   const particles: Particles = {
     count: rows.length,
     library,
@@ -62,36 +62,67 @@ export function drawParticles(pulls: ScaledPulls, options: DrawOptions = {}): Pa
     logs: new Map(),
   };
   const readings = placedRatios(pulls);
-  const { baseRatio } = pulls;
+  const priors = floorPriors(pulls.baseRatio);
   rows.forEach((row, index) => {
+    const prior = floorPriorOf(row, priors);
     const move = { shift: particles.shifts[index] as number, scale: particles.riseScales[index] as number };
     const floor =
       pulls.count === 0
-        ? drawnFloor(row, index, baseRatio)
-        : likeliestFloorOf(library, row, { readings, baseRatio, ...move });
+        ? drawnFloor(prior, index)
+        : likeliestFloorOf(library, row, { readings, prior, ...move });
     particles.floors[index] = floor;
     if (pulls.count === 0) return;
-    const prior = floorPenalty(row, floor, baseRatio) + sizePenalty(library, row, floor);
-    particles.logCorrections[index] = prior - Math.log(weights[row] as number);
+    const size = sizePenalty(library, row, floor);
+    particles.logCorrections[index] = floorPenalty(prior, floor) + size - (logWeights[index] as number);
   });
   return particles;
 }
 
-/** Each row as often as its weight says, to the nearest whole number up or down. */
-function drawRows(weights: Float64Array, count: number): Int32Array {
+/** Rows of the library, as often as they were drawn, and by what weight, log. */
+interface DrawnRows {
+  readonly rows: Int32Array;
+  readonly logWeights: Float64Array;
+}
+
+function drawRows(library: CurveLibrary, pulls: ScaledPulls, options: DrawOptions): DrawnRows {
+  const { logPrior, count = PARTICLE_COUNT, every, withoutDoubted = WITHOUT_DOUBTED } = options;
+  const fits = coarseLogFits(library, pulls, { every, givenUpBelow: logPrior && GIVEN_UP_WITH_BUILD });
+  const weights = defendedWeights(fits, withoutDoubted);
+  const withPrior = logPrior
+    ? weights.map((weight, fit) => weight * Math.exp(logPrior[fits.rows[fit] as number] as number))
+    : weights;
+  const drawn = drawSystematically(withPrior, fewerWithMany(count, pulls.count));
+  return {
+    rows: drawn.map((fit) => fits.rows[fit] as number),
+    logWeights: Float64Array.from(drawn, (fit) => Math.log(weights[fit] as number)),
+  };
+}
+
+/**
+ * With more pulls than this fewer curves are drawn: the curve is known well by then, what is still to be learnt is its level
+ * and the scatter, and what a curve costs grows with the pulls.
+ */
+const MANY_PULLS = 8;
+
+function fewerWithMany(count: number, pullCount: number): number {
+  return Math.round(count * Math.min(1, MANY_PULLS / Math.max(pullCount, 1)));
+}
+
+/** Each position as often as its weight says, to the nearest whole number up or down. */
+function drawSystematically(weights: Float64Array, count: number): Int32Array {
   let total = 0;
   for (const weight of weights) total += weight;
-  const rows = new Int32Array(count);
+  const drawn = new Int32Array(count);
   let passed = 0;
-  let drawn = 0;
-  for (let row = 0; row < weights.length && drawn < count; row += 1) {
-    passed += weights[row] as number;
-    while (drawn < count && (drawn + 0.5) * total < passed * count) {
-      rows[drawn] = row;
-      drawn += 1;
+  let made = 0;
+  for (let at = 0; at < weights.length && made < count; at += 1) {
+    passed += weights[at] as number;
+    while (made < count && (made + 0.5) * total < passed * count) {
+      drawn[made] = at;
+      made += 1;
     }
   }
-  return rows.subarray(0, drawn);
+  return drawn.subarray(0, made);
 }
 
 interface Moves {

@@ -77,8 +77,11 @@ function computePrior(cars: readonly EarlierCar[], goal: DutyAdviceRequest['goal
 
 /** How far the advice leans on the earlier cars once this car's pulls are known. */
 export function leanOn({ carCount, weights }: BuildPrior, pulls: ScaledPulls): BuildLean {
-  const shares = shareOut(coarseLogFits(curveLibrary(), pulls).logFits);
-  const ofBuild = shares.reduce((sum, share, row) => sum + share * (weights[row] as number), 0);
+  const { rows, logFits } = coarseLogFits(curveLibrary(), pulls);
+  const ofBuild = shareOut(logFits).reduce(
+    (sum, share, fit) => sum + share * (weights[rows[fit] as number] as number),
+    0,
+  );
   const followed = (1 - STRANGER_SHARE) * ofBuild;
   return { carCount, share: followed / (followed + STRANGER_SHARE) };
 }

@@ -27,8 +27,8 @@ const BELOW_EARLIER = 0.03;
 /** ... and this much below it whatever else is expected. */
 const FAR_BELOW_EARLIER = 0.07;
 /** Confidence that the target cannot be reached: before and after the end of the range was pulled. */
-const OUT_OF_REACH_BEFORE = 0.998;
-const OUT_OF_REACH_AT_END = 0.97;
+const OUT_OF_REACH_BEFORE = 0.993;
+const OUT_OF_REACH_AT_END = 0.95;
 /** Confidence that even the lowest duty makes too much. */
 const FLOOR_OVER = 0.98;
 /** Pulls at one duty without an accept after which more of them will not help. */

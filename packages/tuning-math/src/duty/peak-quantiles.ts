@@ -2,27 +2,33 @@ import { findRoot } from '../numerics/find-root.js';
 import { normalShareBelow } from './normal-table.js';
 import type { PeakMixture } from './peak-mixture.js';
 
-/** Parts of the mixture are gathered into this many bins of centre before quantiles are sought. */
-const BINS = 40;
+/** How finely quantiles are told. */
+export interface Fineness {
+  /** Parts of the mixture are gathered into this many bins of centre before quantiles are sought. */
+  readonly bins: number;
+  /** Log. */
+  readonly tolerance: number;
+}
+
+const FINE: Fineness = { bins: 40, tolerance: 1e-5 };
 /** Ends of the search, in spreads beyond the outermost parts. */
 const REACH = 8;
-/** Log: a thousandth of a per cent. */
-const TOLERANCE = 1e-5;
 
 /**
  * Quantiles of the next reading, log peak over target.
  *
  * @param shares each inside (0, 1)
- * Cost: one pass over the mixture, then some 10 · 40 steps for each share.
+ * @param fineness left out: to a thousandth of a per cent
+ * Cost: one pass over the mixture, then some 10 steps of each bin for each share.
  * Source: Brent's method on the distribution function.
  */
-export function peakQuantiles(mixture: PeakMixture, shares: readonly number[]): number[] {
-  const parts = gather(mixture);
+export function peakQuantiles(mixture: PeakMixture, shares: readonly number[], fineness = FINE): number[] {
+  const parts = gather(mixture, fineness.bins);
   const lowest = Math.min(...parts.map(({ centre, spread }) => centre - REACH * spread));
   const highest = Math.max(...parts.map(({ centre, spread }) => centre + REACH * spread));
   return shares.map((share) => {
     const miss = (level: number): number => shareBelow(parts, level) - share;
-    return findRoot(miss, { low: lowest, high: highest, tolerance: TOLERANCE }).x;
+    return findRoot(miss, { low: lowest, high: highest, tolerance: fineness.tolerance }).x;
   });
 }
 
@@ -32,13 +38,13 @@ interface Part {
   readonly spread: number;
 }
 
-function gather({ weights, centres, places, peakSpreads }: PeakMixture): Part[] {
+function gather({ weights, centres, places, peakSpreads }: PeakMixture, bins: number): Part[] {
   const [lowest, highest] = ends(centres);
-  const perUnit = (BINS - 1) / Math.max(highest - lowest, 1e-6);
+  const perUnit = (bins - 1) / Math.max(highest - lowest, 1e-6);
   const sums = {
-    weight: new Float64Array(BINS),
-    first: new Float64Array(BINS),
-    second: new Float64Array(BINS),
+    weight: new Float64Array(bins),
+    first: new Float64Array(bins),
+    second: new Float64Array(bins),
   };
   weights.forEach((weight, row) => {
     const centre = centres[row] as number;

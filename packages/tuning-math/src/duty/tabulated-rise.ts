@@ -17,10 +17,11 @@ export function peakRatio(floor: number, rise: number): number {
   return floor + Math.max(1 - floor, LEAST_SPAN) * rise;
 }
 
-/** Floor that brings curves nearest to the readings: weighted sums of what each pull says, plus what is known. */
+/** A normal: what is known of a floor (peak at zero duty over target) before any pull. */
 export interface FloorPrior {
   readonly centre: number;
   readonly spread: number;
+  readonly logSpread: number;
 }
 
 /** Most likely floor given sums over pulls: `square` of weight·(1-rise)², `cross` of weight·(1-rise)·(ratio-rise). */
