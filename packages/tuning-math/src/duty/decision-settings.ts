@@ -4,7 +4,7 @@
  */
 
 /** Confidence that an accept asks for: the mean is inside the tolerance. */
-export const ACCEPT_CONFIDENCE = 0.95;
+export const ACCEPT_CONFIDENCE = 0.94;
 /** Share of the risk limit that one pull may use up: what is left covers what the prior does not know. */
 export const RISK_SHARE = 0.9;
 /** A pull that passes the ceiling passes it by about this much, log. */
