@@ -47,11 +47,11 @@ export function coarseLogFits(
   for (let row = 0; row < library.count; row += every * SCOUTS_EVERY) lookAt(library, row, question);
   const found: Found = { rows: [], logFits: [], doubtedLogs: [] };
   for (let row = 0; row < library.count; row += every) {
-    const fit = lookAt(library, row, question);
-    if (fit.log === -Infinity) continue;
+    const logFit = lookAt(library, row, question);
+    if (logFit === -Infinity) continue;
     found.rows.push(row);
-    found.logFits.push(fit.log);
-    found.doubtedLogs.push(doubtedLogOf(question, fit.floor));
+    found.logFits.push(logFit);
+    found.doubtedLogs.push(doubtedLogOf(question));
   }
   return {
     rows: Int32Array.from(found.rows),
@@ -72,20 +72,17 @@ function priorFits(library: CurveLibrary, baseRatio: number | null): CoarseFits 
   return { rows, logFits, doubtedLogs: new Float64Array(library.count) };
 }
 
-/** Floor and log fit of the curve that was looked at last. */
-const looked = { floor: 0, log: 0 };
-
-/** Fits one curve; a log of -Infinity where it is hopeless. */
-function lookAt(library: CurveLibrary, row: number, question: RowQuestion): Readonly<typeof looked> {
+/** Log fit of one curve, -Infinity where it is hopeless. The question keeps its floor. */
+function lookAt(library: CurveLibrary, row: number, question: RowQuestion): number {
   const prior = floorPriorOf(row, question.priors);
-  looked.floor = readRow(library.rises, row, question, prior);
-  const floorLog = floorPenalty(prior, looked.floor);
-  looked.log = logFitOf(question, looked.floor, question.best - question.givenUpBelow - floorLog);
-  if (looked.log === -Infinity) return looked;
-  looked.log += floorLog + sizePenalty(library, row, looked.floor);
-  if (looked.log > question.best) question.best = looked.log;
-  if (looked.log < question.best - question.givenUpBelow) looked.log = -Infinity;
-  return looked;
+  const floor = readRow(library.rises, row, question, prior);
+  question.floor = floor;
+  const floorLog = floorPenalty(prior, floor);
+  const fit = logFitOf(question, floor, question.best - question.givenUpBelow - floorLog);
+  if (fit === -Infinity) return fit;
+  const logFit = fit + (floorLog + sizePenalty(library, row, floor));
+  if (logFit > question.best) question.best = logFit;
+  return logFit < question.best - question.givenUpBelow ? -Infinity : logFit;
 }
 
 /** Log weight of a curve before the first pull. */
@@ -105,6 +102,8 @@ interface RowQuestion {
   readonly doubtedRatio: number;
   /** The best fit so far. */
   best: number;
+  /** Floor of the row that was read last. */
+  floor: number;
 }
 
 function questionOf(pulls: ScaledPulls, givenUpBelow: number): RowQuestion {
@@ -123,6 +122,7 @@ function questionOf(pulls: ScaledPulls, givenUpBelow: number): RowQuestion {
     doubtedLot: readings.duties.indexOf(pulls.duties[doubted] as number),
     doubtedRatio: pulls.ratios[doubted] as number,
     best: -Infinity,
+    floor: 0,
   };
 }
 
@@ -155,7 +155,7 @@ function readRow(
 }
 
 /** The part of the fit that the doubted pull makes, of the row that was read last. */
-function doubtedLogOf({ doubtedLot, doubtedRatio }: RowQuestion, floor: number): number {
+function doubtedLogOf({ doubtedLot, doubtedRatio, floor }: RowQuestion): number {
   const span = Math.max(1 - floor, LEAST_SPAN);
   const fitted = floor + span * (rises[doubtedLot] as number);
   const error = COARSE_SHIFT * span * (slopes[doubtedLot] as number);
