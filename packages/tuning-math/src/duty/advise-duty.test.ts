@@ -55,7 +55,7 @@ describe('adviseDuty keeps its safety rules over any history', () => {
   test('never past the step limit, never off the grid or out of range, never over the risk limit', () => {
     fc.assert(
       fc.property(anyHistory, (request) => {
-        const { action, duty, prediction, curve } = adviseDuty(request);
+        const { action, duty, prediction, curve, reasons } = adviseDuty(request);
         expect(curve.every(({ lowKpa, highKpa }) => Number.isFinite(lowKpa) && lowKpa <= highKpa)).toBe(true);
         if (duty === null) {
           expect(action).toBe('stop');
@@ -69,7 +69,8 @@ describe('adviseDuty keeps its safety rules over any history', () => {
         expect(duty).toBeLessThanOrEqual(dutyMax);
         const steps = (duty - dutyMin) / dutyStep;
         expect(Math.abs(steps - Math.round(steps))).toBeLessThan(1e-6);
-        expect(prediction?.probabilityOverCeiling).toBeLessThanOrEqual(request.riskLimit ?? 0.02);
+        const most = reasons[0]?.code === 'measure-base' ? 0.1 : request.riskLimit;
+        expect(prediction?.probabilityOverCeiling).toBeLessThanOrEqual(most ?? 0.02);
       }),
       { numRuns: 60, seed: 20261125 },
     );
@@ -142,6 +143,18 @@ describe('adviseDuty says what to do and why', () => {
   test('a floor over the target at the lowest duty is stopped', () => {
     const history = pulls([10, 151], [0, 150], [0, 150.5]);
     expect(codeOf({ ...sound, baseKpa: null, pulls: history })).toBe('floor-over-target');
+  });
+
+  test('a car whose base boost is not known is measured at the lowest setting, unless that is likely to be too much', () => {
+    const unknown = { ...sound, goal: { ...goal, ceilingKpa: 149 }, baseKpa: null, riskLimit: 0.004 };
+    const from = (dutyMin: number): DutyAdviceRequest => ({
+      ...unknown,
+      controller: { ...controller, dutyMin },
+    });
+    expect(codeOf(from(10))).toBe('measure-base');
+    expect(codeOf(from(40))).toBe('no-safe-duty');
+    expect(codeOf({ ...from(10), baseKpa: 147 })).toBe('no-safe-duty');
+    expect(codeOf({ ...from(10), pulls: pulls([10, 147]) })).not.toBe('measure-base');
   });
 
   test('the same request gives the same advice to the last bit and is left as it was', () => {

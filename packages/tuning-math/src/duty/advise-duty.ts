@@ -8,6 +8,7 @@ import { chanceInside, chanceOverCeiling, type DutySituation } from './duty-situ
 import { peakQuantiles, type Fineness } from './peak-quantiles.js';
 import { predictPeak } from './predict-peak.js';
 import type { CurveLibrary } from './tabulate-curves.js';
+import { thinPosterior } from './thin-posterior.js';
 
 /** Share of next peaks that a predicted range is meant to hold. */
 const LEVEL = 0.95;
@@ -16,6 +17,9 @@ const RANGE_SHARES = [(1 - LEVEL) / 2, 0.5, (1 + LEVEL) / 2];
 const CURVE_INTERVALS = 25;
 /** They are drawn, not reckoned with: a thousandth is seen by nobody. */
 const CURVE_FINENESS: Fineness = { bins: 16, tolerance: 1e-3 };
+/** With more pulls than these, so few explanations draw it as well. */
+const MANY_PULLS = 8;
+const FEW_EXPLANATIONS = 80;
 /** A pull more likely false than this proves nothing. */
 const FALSE_CHANCE = 0.5;
 
@@ -24,7 +28,8 @@ const FALSE_CHANCE = 0.5;
  * peak, its chance of passing the ceiling, and the reasons in plain words. Ask it before every pull.
  *
  * It never advises a duty that is off the controller's grid, more than `stepLimit` points above the highest duty
- * pulled so far, or whose predicted chance of passing the ceiling is above `riskLimit`.
+ * pulled so far, or whose predicted chance of passing the ceiling is above `riskLimit`; but where the base boost is not
+ * known the first pull may be at the lowest setting, up to a chance of 10 %: nothing less can be asked of the car.
  * It advises; a qualified person decides, on a closed course or dynamometer, with over-boost cut set.
  *
  * @param request duties in %, pressures in kPa gauge, usable pulls in the order in which they were made
@@ -91,12 +96,13 @@ function provingPulls({ request, posterior }: DutySituation, { duty }: DutyDecis
 /** Ranges of the next peak over the controller's range; levelled so that none falls as duty rises. */
 function predictedCurve(situation: DutySituation): DutyCurvePoint[] {
   const { grid, thin, request } = situation;
+  const drawn = request.pulls.length > MANY_PULLS ? thinPosterior(thin, FEW_EXPLANATIONS) : thin;
   const stride = Math.max(1, Math.floor((grid.length - 1) / CURVE_INTERVALS));
   let [low, median, high] = [0, 0, 0];
   return grid
     .filter((_, index) => index % stride === 0 || index === grid.length - 1)
     .map((duty) => {
-      const logs = peakQuantiles(predictPeak(thin, duty), RANGE_SHARES, CURVE_FINENESS);
+      const logs = peakQuantiles(predictPeak(drawn, duty), RANGE_SHARES, CURVE_FINENESS);
       const [lowKpa = 0, medianKpa = 0, highKpa = 0] = logs.map(
         (log) => request.goal.targetKpa * Math.exp(log),
       );

@@ -1,7 +1,6 @@
 import { chanceAccepted } from './chance-accepted.js';
 import {
   MISS_SHARE,
-  PULLED_WORTH,
   PULLS_PER_RISK_LIMIT,
   RISK_POWER,
   RISK_SHARE,
@@ -65,8 +64,7 @@ function costAt(situation: DutySituation, { index, left, costs }: Question): num
   const inside = chanceInside(mixture, situation.levels);
   const miss = MISS_SHARE * (1 - inside);
   const insufficient = (1 - MISS_SHARE) * (1 - chanceAccepted(mixture, situation.levels));
-  const isPulled = situation.request.pulls.some((pull) => sameDuty(pull.duty, duty));
-  const cost = risk + miss + insufficient + left(duty) - (isPulled ? PULLED_WORTH * inside : 0);
+  const cost = risk + miss + insufficient + left(duty);
   costs.set(index, cost);
   return cost;
 }

@@ -19,21 +19,18 @@ export interface DutyDecision {
   readonly action: DutyAction;
   readonly duty: number | null;
   readonly code: DutyReasonCode;
-  readonly aim: Aim | null;
-  readonly signs: FaultSigns;
 }
 
 /** Stop, accept, repeat or pull, in this order of precedence. */
 export function decideDuty(situation: DutySituation): DutyDecision {
   const signs = faultSigns(situation);
   const stop = findStop(situation, signs);
-  if (stop) return { action: 'stop', duty: null, code: stop, aim: null, signs };
-  const aim = aimDuty(situation);
+  if (stop) return { action: 'stop', duty: null, code: stop };
   const accepted = acceptable(situation, signs);
-  if (accepted !== null) return { action: 'accept', duty: accepted, code: 'inside-tolerance', aim, signs };
+  if (accepted !== null) return { action: 'accept', duty: accepted, code: 'inside-tolerance' };
   const stalemate = findStalemate(situation);
-  if (stalemate) return { action: 'stop', duty: null, code: stalemate, aim, signs };
-  return nextPull(situation, { aim, signs });
+  if (stalemate) return { action: 'stop', duty: null, code: stalemate };
+  return nextPull(situation, { aim: aimDuty(situation), signs });
 }
 
 /** Most trusted pulled duty whose mean is inside the tolerance with the asked confidence; null if there is none. */
@@ -66,13 +63,28 @@ function nextPull(situation: DutySituation, { aim, signs }: Ground): DutyDecisio
   const position = isInDoubt(wish)
     ? highestSafe(situation, grid.indexOf(Math.min(wish.duty, stepCap)))
     : chooseDuty(situation, grid.indexOf(stepCap));
-  const ground = { aim, signs };
-  if (position === null) return { action: 'stop', duty: null, code: 'no-safe-duty', ...ground };
+  if (position === null) return mayMeasureBase(situation) ? measureBase(situation) : NO_SAFE_DUTY;
   const duty = grid[position] as number;
   const pulled = situation.request.pulls.some((pull) => sameDuty(pull.duty, duty));
   const code = codeOf({ wish, stepCap, duty, pulled }, situation);
-  return { action: pulled ? 'repeat' : 'pull', duty, code, ...ground };
+  return { action: pulled ? 'repeat' : 'pull', duty, code };
 }
+
+/** A car whose base boost is not known is measured at the lowest setting unless that is this likely to be too much. */
+const MOST_RISK_OF_BASE = 0.1;
+
+/** Where neither a pull nor the base boost is known, the lowest setting is how to know: nothing less can be asked for. */
+function mayMeasureBase(situation: DutySituation): boolean {
+  const { pulls, request, grid } = situation;
+  if (pulls.count > 0 || (request.baseKpa ?? null) !== null) return false;
+  return chanceOverCeiling(situation, grid[0] as number) <= MOST_RISK_OF_BASE;
+}
+
+function measureBase({ grid }: DutySituation): DutyDecision {
+  return { action: 'pull', duty: grid[0] as number, code: 'measure-base' };
+}
+
+const NO_SAFE_DUTY: DutyDecision = { action: 'stop', duty: null, code: 'no-safe-duty' };
 
 function isInDoubt({ code }: Wish): boolean {
   return code === 'low-reading-in-doubt' || code === 'high-reading-in-doubt';

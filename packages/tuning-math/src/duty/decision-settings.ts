@@ -19,5 +19,3 @@ export const PULLS_PER_RISK_LIMIT = 6;
 export const RISK_POWER = 1.5;
 /** What a pull that misses the tolerance costs, in pulls, against one that only does not suffice for an accept. */
 export const MISS_SHARE = 0.5;
-/** What a further pull at a duty already pulled is worth over one at a new duty, in pulls, if it is the right one. */
-export const PULLED_WORTH = 0.08;

@@ -15,10 +15,11 @@ function straightPulls(count: number) {
 }
 
 describe('drawParticles(pulls)', () => {
-  it('draws all curves that are asked for with few pulls, and fewer in inverse proportion beyond eight', () => {
+  it('draws all curves that are asked for with few pulls, and fewer beyond eight, down to a seventh', () => {
     expect(drawParticles(straightPulls(8)).count).toBe(PARTICLE_COUNT);
-    expect(drawParticles(straightPulls(16)).count).toBe(PARTICLE_COUNT / 2);
-    expect(drawParticles(straightPulls(20)).count).toBe(0.4 * PARTICLE_COUNT);
+    expect(drawParticles(straightPulls(16)).count).toBe(PARTICLE_COUNT / 4);
+    expect(drawParticles(straightPulls(20)).count).toBe(0.16 * PARTICLE_COUNT);
+    expect(drawParticles(straightPulls(40)).count).toBe(PARTICLE_COUNT / 7);
   });
 
   it('draws in the order of the library, each curve as often as its weight says', () => {

@@ -99,13 +99,15 @@ function drawRows(library: CurveLibrary, pulls: ScaledPulls, options: DrawOption
 }
 
 /**
- * With more pulls than this fewer curves are drawn: the curve is known well by then, what is still to be learnt is its level
- * and the scatter, and what a curve costs grows with the pulls.
+ * With more pulls than this fewer curves are drawn, in proportion to one over the square of the pulls: the curve is known
+ * well by then, what is still to be learnt is its level and the scatter, and what a curve costs grows with the pulls.
  */
 const MANY_PULLS = 8;
+const FEWEST_SHARE = 1 / 7;
 
 function fewerWithMany(count: number, pullCount: number): number {
-  return Math.round(count * Math.min(1, MANY_PULLS / Math.max(pullCount, 1)));
+  if (pullCount <= MANY_PULLS) return count;
+  return Math.round(count * Math.max((MANY_PULLS / pullCount) ** 2, FEWEST_SHARE));
 }
 
 /** Each position as often as its weight says, to the nearest whole number up or down. */

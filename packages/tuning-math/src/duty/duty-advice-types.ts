@@ -57,6 +57,7 @@ export type DutyAction = 'pull' | 'repeat' | 'accept' | 'stop';
 /** Why. The first reason of an advice is the one that decided; the others add to it. */
 export type DutyReasonCode =
   | 'first-pull'
+  | 'measure-base'
   | 'step-limit'
   | 'ceiling-risk'
   | 'aim-at-target'

@@ -32,6 +32,18 @@ interface Example {
 /** One history for every code: a code that nothing brings about does not compile. */
 const EXAMPLES: Record<DutyReasonCode, Example> = {
   'first-pull': { why: 'nothing was pulled yet', action: 'pull', request: sound, says: 'start low' },
+  'measure-base': {
+    why: 'nobody knows the base boost, and the lowest setting is ten points up',
+    action: 'pull',
+    request: {
+      controller: { dutyMin: 10, dutyMax: 90, dutyStep: 1 },
+      goal: { targetKpa: 140, toleranceKpa: 4, ceilingKpa: 149 },
+      baseKpa: null,
+      riskLimit: 0.004,
+      pulls: [],
+    },
+    says: 'measure it at the lowest duty, 10 %',
+  },
   'step-limit': {
     why: 'the target is far above',
     action: 'pull',

@@ -17,6 +17,8 @@ type Sentence = (words: Words) => string;
 const SENTENCES: Record<DutyReasonCode, Sentence> = {
   'first-pull': (w) =>
     `First pull: start low at ${w.duty} % duty, at most ${w.step} points above the controller's minimum. Expect ${w.range}.`,
+  'measure-base': (w) =>
+    `First pull: the base boost of this car is not known, so measure it at the lowest duty, ${w.duty} %. Nothing less can be asked of the car, but its chance of passing the ceiling of ${w.ceiling} kPa is above the limit of ${w.risk} %: be ready to lift. Expect ${w.range}.`,
   'step-limit': (w) =>
     `${w.duty} % is the largest step allowed (${w.step} points above ${w.highest} %, the highest duty pulled so far). Expect ${w.range}.`,
   'ceiling-risk': (w) =>

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { dutySituation } from './duty-situation.js';
 import { faultSigns, type FaultSigns } from './fault-signs.js';
 
-const duties = [10, 20, 30, 40, 50, 60, 60, 60, 60, 60, 60];
-const USUAL = [60, 66, 76, 90, 106, 124, 125.5, 123.2, 124.6, 123.8, 124.4];
+const duties = [10, 20, 30, 40, 50, 60, 60, 60, 60, 60, 60, 60, 60];
+const USUAL = [60, 66, 76, 90, 106, 124, 125.5, 123.2, 124.6, 123.8, 124.4, 124.2, 124.1];
 
 /** Signs after these pulls, the last of which read this share of their usual peak. */
 function signsWith(shares: readonly number[]): FaultSigns {
@@ -24,6 +24,12 @@ function signsWith(shares: readonly number[]): FaultSigns {
 describe('faultSigns(situation)', () => {
   it('finds nothing in pulls that are in line', () => {
     expect(signsWith([1])).toMatchObject({ bothAsLow: 1, bothAsHigh: 1, threeAsLow: 1 });
+  });
+
+  it('does not judge a pull that two earlier ones show to be no less than it should be, and two no more', () => {
+    expect(signsWith([1])).toMatchObject({ chanceAsLow: 1, chanceAsHigh: 1, density: Infinity });
+    expect(signsWith([0.97]).chanceAsLow).toBeLessThan(0.5);
+    expect(signsWith([1.03]).chanceAsHigh).toBeLessThan(0.5);
   });
 
   it('tells three pulls that fell from one and two', () => {

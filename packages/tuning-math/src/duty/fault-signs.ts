@@ -12,7 +12,7 @@ const SIGN_EVERY = 5;
 /** Half the width over which a density is taken, log. */
 const DENSITY_STEP = 0.01;
 
-/** How surprising the last pulls are to what the pulls before them say. */
+/** How surprising the last pulls are to what the pulls before them say; not at all where the last is plainly in line. */
 export interface FaultSigns {
   /** Chance of a peak at least as high as the last one. */
   readonly chanceAsHigh: number;
@@ -46,7 +46,7 @@ const NO_SIGNS: FaultSigns = {
 export function faultSigns(situation: DutySituation): FaultSigns {
   const { pulls, library } = situation;
   const { count } = pulls;
-  if (count === 0) return NO_SIGNS;
+  if (count === 0 || isPlainlyInLine(pulls)) return NO_SIGNS;
   const particles = drawParticles(pullsBefore(situation, Math.min(2, count)), {
     library,
     count: SIGN_PARTICLES,
@@ -86,11 +86,30 @@ const isNotHigh: Witness = ({ duties, logs }, pull, earlier) =>
 /** Whether one of the last pulls is plainly in line with the pulls before them: peaks do not fall as duty rises. */
 function areSomeInLine(pulls: ScaledPulls, held: number, isWitness: Witness): boolean {
   const before = pulls.count - held;
-  return Array.from({ length: held }, (_, index) => before + index).some((pull) => {
-    let witnesses = 0;
-    for (let earlier = 0; earlier < before; earlier += 1) if (isWitness(pulls, pull, earlier)) witnesses += 1;
-    return witnesses >= WITNESSES;
-  });
+  return Array.from({ length: held }, (_, index) => before + index).some((pull) =>
+    isInLine(pulls, { pull, before }, isWitness),
+  );
+}
+
+interface LookedAt {
+  readonly pull: number;
+  /** Witnesses are sought among so many first pulls. */
+  readonly before: number;
+}
+
+function isInLine(pulls: ScaledPulls, { pull, before }: LookedAt, isWitness: Witness): boolean {
+  let witnesses = 0;
+  for (let earlier = 0; earlier < before; earlier += 1) if (isWitness(pulls, pull, earlier)) witnesses += 1;
+  return witnesses >= WITNESSES;
+}
+
+/** Most pulls that are judged together. */
+const MOST_HELD = 3;
+
+/** Whether pulls before the last three show that the last one is neither low nor high: then there is nothing to judge. */
+function isPlainlyInLine(pulls: ScaledPulls): boolean {
+  const last = { pull: pulls.count - 1, before: pulls.count - MOST_HELD };
+  return isInLine(pulls, last, isNotLow) && isInLine(pulls, last, isNotHigh);
 }
 
 function pullsBefore({ request }: DutySituation, held: number): ScaledPulls {

@@ -17,7 +17,10 @@ export interface PlacedRatios {
   readonly trusts: Float64Array;
 }
 
-/** Gathers the peaks of a car's pulls by duty. O(pulls · duties). */
+/**
+ * Gathers the peaks of a car's pulls by duty, the duty that came last first: most curves are told apart where the pulls
+ * are close to the target. O(pulls · duties).
+ */
 export function placedRatios(pulls: ScaledPulls): PlacedRatios {
   const { count, duties, placeOf } = pullPlaces(pulls);
   const lots: Lot[] = [];
@@ -26,6 +29,7 @@ export function placedRatios(pulls: ScaledPulls): PlacedRatios {
     for (let from = 0; from < ratios.length; from += MOST_IN_LOT)
       lots.push({ duty: duties[place] as number, ratios: [...ratios.subarray(from, from + MOST_IN_LOT)] });
   }
+  lots.reverse();
   let end = 0;
   return {
     duties: Float64Array.from(lots, ({ duty }) => duty),
