@@ -55,6 +55,15 @@ export const visitScreens: readonly Screen[] = [
   },
   {
     ...visit,
+    name: 'visit-base-unknown',
+    open: async (page) => {
+      const own = await visitOnTest(page.request, 'SCR 118', { dutyPct: { min: 20, max: 100, step: 1 } });
+      await goTo(page, own);
+      await page.getByText('the base boost of this car is not known').first().waitFor();
+    },
+  },
+  {
+    ...visit,
     name: 'visit-over-ceiling',
     open: async (page) => {
       const own = await visitOnTest(page.request, 'SCR 105');
