@@ -7,6 +7,7 @@ import { sameDuty } from './duty-grid.js';
 import { chanceInside, chanceOverCeiling, type DutySituation } from './duty-situation.js';
 import { peakQuantiles, type Fineness } from './peak-quantiles.js';
 import { predictPeak } from './predict-peak.js';
+import { MANY_PULLS } from './response-settings.js';
 import type { CurveLibrary } from './tabulate-curves.js';
 import { thinPosterior } from './thin-posterior.js';
 
@@ -17,8 +18,7 @@ const RANGE_SHARES = [(1 - LEVEL) / 2, 0.5, (1 + LEVEL) / 2];
 const CURVE_INTERVALS = 25;
 /** They are drawn, not reckoned with: a thousandth is seen by nobody. */
 const CURVE_FINENESS: Fineness = { bins: 16, tolerance: 1e-3 };
-/** With more pulls than these, so few explanations draw it as well. */
-const MANY_PULLS = 8;
+/** With many pulls, so few explanations draw it as well. */
 const FEW_EXPLANATIONS = 80;
 /** A pull more likely false than this proves nothing. */
 const FALSE_CHANCE = 0.5;

@@ -7,7 +7,7 @@ import { defendedWeights } from './defended-weights.js';
 import type { CurveLibrary } from './tabulate-curves.js';
 import { drawnFloor, floorPenalty, floorPriorOf, floorPriors } from './floor-prior.js';
 import { lowDiscrepancyPoint } from './low-discrepancy.js';
-import { PARTICLE_COUNT, RISE_SPREAD, SHIFT_SPREAD } from './response-settings.js';
+import { MANY_PULLS, PARTICLE_COUNT, RISE_SPREAD, SHIFT_SPREAD } from './response-settings.js';
 import type { ScaledPulls } from './scaled-pulls.js';
 import { sizePenalty } from './size-prior.js';
 
@@ -98,13 +98,13 @@ function drawRows(library: CurveLibrary, pulls: ScaledPulls, options: DrawOption
   };
 }
 
-/**
- * With more pulls than this fewer curves are drawn, in proportion to one over the square of the pulls: the curve is known
- * well by then, what is still to be learnt is its level and the scatter, and what a curve costs grows with the pulls.
- */
-const MANY_PULLS = 8;
+/** Share of the curves that is drawn however many pulls there are. */
 const FEWEST_SHARE = 1 / 7;
 
+/**
+ * With many pulls fewer curves are drawn, in proportion to one over the square of the pulls: what a curve costs grows with
+ * them.
+ */
 function fewerWithMany(count: number, pullCount: number): number {
   if (pullCount <= MANY_PULLS) return count;
   return Math.round(count * Math.max((MANY_PULLS / pullCount) ** 2, FEWEST_SHARE));

@@ -87,17 +87,12 @@ const isNotHigh: Witness = ({ duties, logs }, pull, earlier) =>
 function areSomeInLine(pulls: ScaledPulls, held: number, isWitness: Witness): boolean {
   const before = pulls.count - held;
   return Array.from({ length: held }, (_, index) => before + index).some((pull) =>
-    isInLine(pulls, { pull, before }, isWitness),
+    isInLine(pulls, pull, before, isWitness),
   );
 }
 
-interface LookedAt {
-  readonly pull: number;
-  /** Witnesses are sought among so many first pulls. */
-  readonly before: number;
-}
-
-function isInLine(pulls: ScaledPulls, { pull, before }: LookedAt, isWitness: Witness): boolean {
+/** Whether enough of so many first pulls show it of one after them. */
+function isInLine(pulls: ScaledPulls, pull: number, before: number, isWitness: Witness): boolean {
   let witnesses = 0;
   for (let earlier = 0; earlier < before; earlier += 1) if (isWitness(pulls, pull, earlier)) witnesses += 1;
   return witnesses >= WITNESSES;
@@ -108,8 +103,8 @@ const MOST_HELD = 3;
 
 /** Whether pulls before the last three show that the last one is neither low nor high: then there is nothing to judge. */
 function isPlainlyInLine(pulls: ScaledPulls): boolean {
-  const last = { pull: pulls.count - 1, before: pulls.count - MOST_HELD };
-  return isInLine(pulls, last, isNotLow) && isInLine(pulls, last, isNotHigh);
+  const before = pulls.count - MOST_HELD;
+  return [isNotLow, isNotHigh].every((isWitness) => isInLine(pulls, pulls.count - 1, before, isWitness));
 }
 
 function pullsBefore({ request }: DutySituation, held: number): ScaledPulls {

@@ -47,3 +47,5 @@ export const STEEPEST_RISE_SPREAD = 0.5;
 
 /** Curves drawn from the library for one decision. */
 export const PARTICLE_COUNT = 700;
+/** With more pulls than these the curve is known well; what is still to be learnt is its level and the scatter. */
+export const MANY_PULLS = 8;
