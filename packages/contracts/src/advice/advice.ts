@@ -27,6 +27,8 @@ export const DutyAdviceRequest = z
     riskLimit: z.number().positive().max(0.05).default(0.02),
     baseKpa: BoostKpa.nullable().default(null),
     pulls: z.array(z.object({ duty: DutyPct, peakKpa: BoostKpa })).max(200),
+    /** So many of the first pulls were made when the car was looked over and found sound: no fault is read into them. */
+    soundPulls: z.number().int().min(0).max(200).optional(),
     earlierCars: z.array(EarlierCar).max(8).optional(),
   })
   .meta({ id: 'DutyAdviceRequest' });

@@ -135,6 +135,42 @@ describe('adviseDuty says what to do and why', () => {
     expect(codeOf({ ...asked, pulls: pulls(...lost, [58, 71.3]) })).toBe('response-lost');
   });
 
+  describe('a car that was looked over and found sound', () => {
+    const soared = pulls([10, 56], [20, 56.5], [30, 57], [40, 190]);
+    const asked = { ...sound, goal: { targetKpa: 140, toleranceKpa: 4, ceilingKpa: 155 } };
+
+    test('goes on below the pull that passed the ceiling, which counts as it was read', () => {
+      expect(adviseDuty({ ...asked, pulls: soared }).action).toBe('stop');
+      const advice = adviseDuty({ ...asked, pulls: soared, soundPulls: 4 });
+      expect(advice.action).toBe('pull');
+      expect(advice.duty).toBeGreaterThanOrEqual(30);
+      expect(advice.duty).toBeLessThan(40);
+      expect(advice.prediction?.probabilityOverCeiling).toBeLessThanOrEqual(0.02);
+    });
+
+    test('is stopped by the next pull that shows a fault', () => {
+      const again = [...soared, ...pulls([31, 60], [31, 61], [31, 185])];
+      expect(codeOf({ ...asked, pulls: again, soundPulls: 4 })).toBe('peak-soared');
+    });
+
+    test('is not stopped again by low pulls from before, but by new ones', () => {
+      const low = pulls([10, 56], [20, 66], [30, 80], [40, 97], [50, 118], [55, 92], [55, 91]);
+      expect(codeOf({ ...sound, pulls: low })).toBe('response-lost');
+      expect(codeOf({ ...sound, pulls: low, soundPulls: 7 })).not.toBe('response-lost');
+      const lower = [...low, ...pulls([55, 70], [55, 71], [55, 70])];
+      expect(codeOf({ ...sound, pulls: lower, soundPulls: 7 })).toBe('response-lost');
+    });
+
+    test('gets the very same duty where nothing looked like a fault', () => {
+      const plain = pulls([10, 56], [20, 66], [30, 80], [40, 97]);
+      const [without, having] = [{}, { soundPulls: 4 }].map((more) =>
+        adviseDuty({ ...sound, pulls: plain, ...more }),
+      );
+      expect(having).toMatchObject({ action: without?.action, duty: without?.duty });
+      expect(having?.prediction).toEqual(without?.prediction);
+    });
+  });
+
   test('a car that stays flat to full duty cannot reach the target', () => {
     const history = pulls(...Array.from({ length: 10 }, (_, i): [number, number] => [10 * (i + 1), 57 + i]));
     expect(codeOf({ ...sound, pulls: history })).toBe('target-out-of-reach');

@@ -45,6 +45,8 @@ const refused: [string, DutyAdviceRequest, new (...args: never[]) => ArgumentErr
   ['riskLimit', { ...sound, riskLimit: 0 }, OutOfRangeError],
   ['riskLimit', { ...sound, riskLimit: 0.6 }, OutOfRangeError],
   ['baseKpa', { ...sound, baseKpa: 0 }, OutOfRangeError],
+  ['soundPulls', { ...sound, soundPulls: 2 }, OutOfRangeError],
+  ['soundPulls', { ...sound, soundPulls: 0.5 }, OutOfRangeError],
   ['pulls[1].duty', { ...sound, pulls: [...sound.pulls, { duty: 101, peakKpa: 60 }] }, OutOfRangeError],
   ['pulls[1].peakKpa', { ...sound, pulls: [...sound.pulls, { duty: 20, peakKpa: NaN }] }, NotFiniteError],
   ['pulls[0].peakKpa', { ...sound, pulls: [{ duty: 20, peakKpa: -1 }] }, OutOfRangeError],

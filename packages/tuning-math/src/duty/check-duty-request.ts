@@ -42,8 +42,18 @@ export function checkDutyRequest(request: DutyAdviceRequest): void {
   checkLimits(request);
   checkCount('pulls', request.pulls.length, MOST_PULLS);
   request.pulls.forEach((pull, index) => checkPull(pull, `pulls[${index}]`, request.controller));
+  checkSoundPulls(request);
   checkCount('earlierCars', request.earlierCars?.length ?? 0, MOST_EARLIER_CARS);
   request.earlierCars?.forEach((car, index) => checkEarlierCar(car, `earlierCars[${index}]`));
+}
+
+function checkSoundPulls({ soundPulls, pulls }: DutyAdviceRequest): void {
+  if (soundPulls === undefined) return;
+  requireThat(Number.isInteger(soundPulls) && soundPulls >= 0 && soundPulls <= pulls.length, {
+    argument: 'soundPulls',
+    value: soundPulls,
+    allowed: `a whole number from 0 to the count of pulls (${pulls.length})`,
+  });
 }
 
 /** An earlier car may have had a controller of another range. */

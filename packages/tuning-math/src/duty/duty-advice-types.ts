@@ -47,6 +47,11 @@ export interface DutyAdviceRequest {
   readonly baseKpa?: number | null | undefined;
   /** Usable pulls in the order in which they were made, at most 200. */
   readonly pulls: readonly DutyPull[];
+  /**
+   * So many of the first pulls were made when somebody looked the car over and found it sound: no fault is read into
+   * them any more. Left out: none.
+   */
+  readonly soundPulls?: number | undefined;
   /** Cars of this build from the workshop's own records, at most 8; they never loosen step limit and risk limit. */
   readonly earlierCars?: readonly EarlierCar[] | undefined;
 }
@@ -76,6 +81,7 @@ export type DutyReasonCode =
   | 'no-duty-in-tolerance'
   | 'scatter-too-wide'
   | 'heat-soak'
+  | 'found-sound'
   | 'earlier-cars';
 
 export interface DutyReason {

@@ -181,6 +181,12 @@ const EXAMPLES: Record<DutyReasonCode, Example> = {
     request: { ...sound, pulls: pulls([10, 56], [20, 58], [30, 64], [35, 70]) },
     says: 'soaking with heat',
   },
+  'found-sound': {
+    why: 'a peak past the ceiling was no fault: the car was looked over',
+    action: 'pull',
+    request: { ...sound, pulls: pulls([10, 56], [20, 56.5], [30, 57], [40, 190]), soundPulls: 4 },
+    says: 'looked over after the first 4 pulls and found sound',
+  },
   'earlier-cars': {
     why: 'the workshop has tuned this build before',
     action: 'pull',
@@ -192,6 +198,9 @@ const EXAMPLES: Record<DutyReasonCode, Example> = {
     says: 'Leans on 1 earlier car of this build',
   },
 };
+
+/** These never decide. */
+const ADDING = ['heat-soak', 'found-sound', 'earlier-cars'];
 
 describe('adviseDuty gives each of its reasons', () => {
   const examples = Object.entries(EXAMPLES).map(
@@ -208,7 +217,7 @@ describe('adviseDuty gives each of its reasons', () => {
     for (const { text } of advice.reasons) expect(text).not.toMatch(/NaN|undefined|Infinity|null/);
   });
 
-  test.each(examples.filter(([code]) => code !== 'heat-soak' && code !== 'earlier-cars'))(
+  test.each(examples.filter(([code]) => !ADDING.includes(code)))(
     '%s comes first, since it decided',
     (code, _why, { request }) => {
       expect(adviseDuty(request).reasons[0]?.code).toBe(code);

@@ -55,6 +55,8 @@ const SENTENCES: Record<DutyReasonCode, Sentence> = {
     `Peaks scatter by ${w.scatter} % from pull to pull, too much for a tolerance of ${w.tolerance} kPa to be proved. Find the cause of the scatter or widen the tolerance.`,
   'heat-soak': () =>
     `The car is soaking with heat, which may move its peaks by up to 4 %; the range allows for it. Prove the preset with a hot pull too.`,
+  'found-sound': (w) =>
+    `The car was looked over after ${w.soundPulls} and found sound: what they made is taken for its own, not for a fault.`,
   'earlier-cars': (w) =>
     w.follows
       ? `Leans on ${w.earlierCars} of this build (chance that this one follows: ${w.followsPct} %). Step and ceiling limits stand as without.`
@@ -66,6 +68,7 @@ export function dutyReasons(figures: ReasonFigures): DutyReason[] {
   const words = wordsOf(figures);
   const codes: DutyReasonCode[] = [figures.decision.code];
   if (figures.decision.action !== 'stop' && figures.situation.pulls.nextHeat > 0.5) codes.push('heat-soak');
+  if (figures.decision.action !== 'stop' && figures.situation.request.soundPulls) codes.push('found-sound');
   if (figures.decision.action !== 'stop' && figures.situation.lean) codes.push('earlier-cars');
   return codes.map((code) => ({ code, text: SENTENCES[code](words) }));
 }
@@ -97,6 +100,7 @@ function requestWords({ request, riskLimit, stepLimit, posterior, lean }: DutySi
     last: last ? short(last.peakKpa) : '',
     lastDuty: last ? short(last.duty) : '',
     pulls: String(request.pulls.length),
+    soundPulls: request.soundPulls === 1 ? 'the first pull' : `the first ${request.soundPulls} pulls`,
     scatter: short(100 * posterior.scatter),
     ...leanWords(lean),
   };

@@ -43,21 +43,33 @@ export function findStop(situation: DutySituation, signs: FaultSigns): DutyReaso
 
 function findFault(situation: DutySituation, signs: FaultSigns): DutyReasonCode | null {
   const { pulls, levels } = situation;
+  const since = pullsSinceSound(situation);
+  if (since < 1) return null;
   const last = (pulls.logs[pulls.count - 1] as number) - levels.ceiling;
   if (pulls.count > 1 && hasSoared(last, signs, isNewGround(pulls, 1))) return 'peak-soared';
-  if (signs.bothAsHigh < SOARED_TWICE_CHANCE && !isNewGround(pulls, 2)) return 'peak-soared';
+  if (since >= 2 && signs.bothAsHigh < SOARED_TWICE_CHANCE && !isNewGround(pulls, 2)) return 'peak-soared';
   if (last > 0 && pulls.logs.filter((log) => log > levels.ceiling).length >= 3) return 'ceiling-passed-again';
   return findLost(situation, signs);
 }
 
-function findLost(situation: DutySituation, { bothAsLow, threeAsLow }: FaultSigns): DutyReasonCode | null {
-  const fell = areBelowEarlier(situation.pulls, BELOW_EARLIER, 3);
+/** Pulls since somebody looked the car over and found it sound; a fault may show in these only. */
+function pullsSinceSound({ request }: DutySituation): number {
+  return request.pulls.length - (request.soundPulls ?? 0);
+}
+
+function findLost(situation: DutySituation, signs: FaultSigns): DutyReasonCode | null {
+  const since = pullsSinceSound(situation);
   // Far below stays a stop also after further pulls, which would else teach the posterior that low is usual.
-  if (areBelowEarlier(situation.pulls, FAR_BELOW_EARLIER, 3)) return 'response-lost';
-  const thrice = fell ? LOST_BELOW_EARLIER_CHANCE : LOST_CHANCE;
-  if (bothAsLow >= LOST_TWICE_CHANCE && threeAsLow >= thrice) return null;
+  if (since >= 3 && areBelowEarlier(situation.pulls, FAR_BELOW_EARLIER, 3)) return 'response-lost';
+  const fell = since >= 3 && areBelowEarlier(situation.pulls, BELOW_EARLIER, 3);
+  if (!areUnlikelyLow(signs, since, fell)) return null;
   // Flat all the way up the range, and never lower than before: nothing came off, there was never more to come.
   return !fell && endIsPulled(situation) ? findLimit(situation) : 'response-lost';
+}
+
+function areUnlikelyLow({ bothAsLow, threeAsLow }: FaultSigns, since: number, fell: boolean): boolean {
+  if (since >= 2 && bothAsLow < LOST_TWICE_CHANCE) return true;
+  return since >= 3 && threeAsLow < (fell ? LOST_BELOW_EARLIER_CHANCE : LOST_CHANCE);
 }
 
 function hasSoared(pastCeiling: number, { chanceAsHigh, density }: FaultSigns, newGround: boolean): boolean {
