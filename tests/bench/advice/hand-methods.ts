@@ -1,5 +1,5 @@
 import type { DutyAdviceRequest, DutyPull } from '@pullbook/tuning-math';
-import type { Method } from './tune-car.js';
+import { ODD_READING, type Method } from './tune-car.js';
 
 type Proposal = (request: DutyAdviceRequest, sorted: readonly DutyPull[]) => number;
 
@@ -19,7 +19,8 @@ function byHand(propose: Proposal, firstStep: number): Method {
     if (!last) return { action: 'pull', duty: onGrid(request, controller.dutyMin + firstStep) };
     if (Math.abs(last.peakKpa - goal.targetKpa) <= goal.toleranceKpa)
       return { action: 'accept', duty: last.duty };
-    if (isOdd(request, last)) return { action: 'stop', duty: null };
+    if (isAtAnEnd(request, last)) return { action: 'stop', duty: null };
+    if (isOdd(request, last)) return { action: 'stop', duty: null, code: ODD_READING };
     const sorted = [...pulls].sort((one, other) => one.duty - other.duty || one.peakKpa - other.peakKpa);
     const highest = Math.max(...pulls.map(({ duty }) => duty));
     const wanted = Math.min(propose(request, sorted), highest + 10);
@@ -27,15 +28,19 @@ function byHand(propose: Proposal, firstStep: number): Method {
   };
 }
 
-/** At an end of the range and still off, far past the ceiling, or well below an earlier pull at less duty. */
-function isOdd({ controller, goal, pulls }: DutyAdviceRequest, last: DutyPull): boolean {
+/** At an end of the range and still off. */
+function isAtAnEnd({ controller, goal }: DutyAdviceRequest, last: DutyPull): boolean {
   const short = last.peakKpa < goal.targetKpa;
-  if (last.duty >= controller.dutyMax && short) return true;
-  if (last.duty <= controller.dutyMin && !short) return true;
+  return short ? last.duty >= controller.dutyMax : last.duty <= controller.dutyMin;
+}
+
+/** Far past the ceiling, or twice running well below an earlier pull at less duty, since the car was last found sound. */
+function isOdd({ goal, pulls, soundPulls = 0 }: DutyAdviceRequest, last: DutyPull): boolean {
+  if (soundPulls === pulls.length) return false;
   if (last.peakKpa > 1.15 * goal.ceilingKpa) return true;
   const isFallen = (pull: DutyPull): boolean =>
     pulls.some((earlier) => earlier.duty <= pull.duty && earlier.peakKpa > 1.08 * pull.peakKpa);
-  return pulls.length > 2 && pulls.slice(-2).every(isFallen);
+  return pulls.length - soundPulls >= 2 && pulls.length > 2 && pulls.slice(-2).every(isFallen);
 }
 
 function ladder(step: number): Proposal {

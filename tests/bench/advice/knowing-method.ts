@@ -5,7 +5,7 @@ import { RISK_LIMIT, STEP_LIMIT, type Method } from './tune-car.js';
 /** How far the whole response may lie from where the one who knows its shape thinks it does, log. */
 const LEVEL_SPREAD = 0.025;
 /** Asked confidence that the mean is inside the tolerance: the same as our advice asks. */
-const CONFIDENCE = 0.94;
+const CONFIDENCE = 0.955;
 
 /** What is believed of the level, log: a normal. */
 interface Level {

@@ -18,6 +18,8 @@ export interface Score {
   readonly wrongFarPct: number;
   /** Healthy cars that were not accepted though a setting made the target, as hot as the car was at the end. */
   readonly stoppedPct: number;
+  /** Healthy cars that were looked over for a fault at least once. */
+  readonly lookedOverPct: number;
   readonly unreachable: number;
   readonly unreachableStoppedPct: number;
   /** Mean pulls beyond those that the step rule needs to reach the end of the range. */
@@ -62,6 +64,7 @@ export function scoreRuns(runs: readonly TuningRun[]): Score {
     wrongPct: percent(everyAccept, (run) => offTolerance(run) > 1),
     wrongFarPct: percent(everyAccept, (run) => offTolerance(run) > 1.5),
     stoppedPct: percent(healthy, ({ end, isReachable }) => end !== 'accept' && isReachable),
+    lookedOverPct: percent(healthy, ({ looksInVain }) => looksInVain > 0),
     ...scoreUnreachable(runs),
     ...scoreFaults(runs),
     violations: runs.reduce((sum, run) => sum + run.violations, 0),

@@ -10,6 +10,7 @@ const columns: ReadonlyArray<readonly [string, (score: Score) => string]> = [
   ['wrong accepts, %', (s) => s.wrongPct.toFixed(1)],
   ['wrong by half a tolerance more', (s) => s.wrongFarPct.toFixed(1)],
   ['reachable, not accepted, %', (s) => (s.healthy === 0 ? '–' : s.stoppedPct.toFixed(1))],
+  ['sound, looked over in vain, %', (s) => (s.healthy === 0 ? '–' : s.lookedOverPct.toFixed(1))],
   ['unreachable stopped, % / pulls past the range', (s) => sayUnreachable(s)],
   ['soaring faults stopped, % / pulls', (s) => sayFault(s.soaring, s.soaringStoppedPct, s.soaringPulls)],
   ['falling faults stopped, % / pulls', (s) => sayFault(s.falling, s.fallingStoppedPct, s.fallingPulls)],

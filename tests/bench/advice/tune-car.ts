@@ -1,6 +1,9 @@
 import { dutyGrid, type DutyAction, type DutyAdviceRequest, type EarlierCar } from '@pullbook/tuning-math';
 import { driveShapeCar, type ShapeCar, type ShapeDrive, type ShapePull } from '@pullbook/practice-car';
 
+/** Code of a stop by hand that may be a fault. */
+export const ODD_READING = 'odd-reading';
+
 /** Any way of choosing the next duty from what a tuner can see. */
 export type Method = (request: DutyAdviceRequest) => {
   readonly action: DutyAction;
@@ -22,6 +25,8 @@ export interface CarlessRun {
   readonly acceptedMeanKpa: number | null;
   /** Whether a setting makes the target within the tolerance, as hot as the car was at the end. */
   readonly isReachable: boolean;
+  /** How often the car was looked over for a fault that was not there. */
+  readonly looksInVain: number;
   /** Pulls that broke the step limit, the range or the grid. */
   readonly violations: number;
   readonly decisionsMs: readonly number[];
@@ -50,15 +55,21 @@ export interface TuneOptions {
 /** Tunes one practice car by one method, from the cold first pull to an accept or a stop. */
 export function tuneCar(car: ShapeCar, method: Method, options: TuneOptions = {}): CarlessRun {
   const drive = driveShapeCar(car);
-  const notes: Notes = { pulls: [], foretold: [], decisionsMs: [], violations: 0 };
+  const notes: Notes = { pulls: [], foretold: [], decisionsMs: [], violations: 0, looksInVain: 0 };
   const { pulls } = notes;
+  let soundPulls = 0;
   const ended = () => ({ ...notes, isReachable: isReachableNow(car, drive) });
   while (pulls.length < MOST_PULLS) {
     const start = performance.now();
-    const answer = method({ ...requestOf(car, pulls), earlierCars: options.earlierCars });
+    const answer = method({ ...requestOf(car, pulls), soundPulls, earlierCars: options.earlierCars });
     notes.decisionsMs.push(performance.now() - start);
     const { duty, code = '' } = answer;
-    if (answer.action === 'stop' || duty === null) return { ...ended(), ...NOT_ACCEPTED, end: 'stop', code };
+    if (soundPulls < pulls.length && isFoundSound(car, pulls, code)) {
+      notes.looksInVain += 1;
+      soundPulls = pulls.length;
+      continue;
+    }
+    if (duty === null) return { ...ended(), ...NOT_ACCEPTED, end: 'stop', code };
     if (answer.action === 'accept') {
       const acceptedMeanKpa = drive.meanNowKpa(duty);
       return { ...ended(), end: 'accept', code, acceptedDuty: duty, acceptedMeanKpa };
@@ -68,6 +79,23 @@ export function tuneCar(car: ShapeCar, method: Method, options: TuneOptions = {}
     pulls.push(drive.pull(duty));
   }
   return { ...ended(), ...NOT_ACCEPTED, end: 'gave-up', code: '' };
+}
+
+/**
+ * Stops after which a tuner looks the car over. The look finds a fault that is there, and ends the run; where there is
+ * none, the work goes on with the pulls as they are.
+ */
+const MAY_BE_A_FAULT: ReadonlySet<string> = new Set([
+  'peak-soared',
+  'response-lost',
+  'ceiling-passed-again',
+  ODD_READING,
+]);
+
+/** Whether somebody looks the car over for a fault that this code tells of, and finds none. */
+function isFoundSound({ truth }: ShapeCar, pulls: readonly ShapePull[], code: string): boolean {
+  const hasFault = truth.fault !== null && pulls.length > truth.fault.fromPull;
+  return MAY_BE_A_FAULT.has(code) && !hasFault;
 }
 
 function isReachableNow({ controller, goal }: ShapeCar, drive: ShapeDrive): boolean {
@@ -82,6 +110,7 @@ interface Notes {
   readonly foretold: (readonly number[])[];
   readonly decisionsMs: number[];
   violations: number;
+  looksInVain: number;
 }
 
 function foretell({ quantilesKpa }: ReturnType<Method>): readonly number[] {

@@ -28,8 +28,8 @@ const FALSE_CHANCE = 0.5;
  * peak, its chance of passing the ceiling, and the reasons in plain words. Ask it before every pull.
  *
  * It never advises a duty that is off the controller's grid, more than `stepLimit` points above the highest duty
- * pulled so far, or whose predicted chance of passing the ceiling is above `riskLimit`; but where the base boost is not
- * known the first pull may be at the lowest setting, up to a chance of 10 %: nothing less can be asked of the car.
+ * pulled so far, or whose predicted chance of passing the ceiling is above `riskLimit`; but the first pull
+ * may be at the lowest setting up to a chance of 10 %: nothing less can be asked of the car.
  * It advises; a qualified person decides, on a closed course or dynamometer, with over-boost cut set.
  *
  * @param request duties in %, pressures in kPa gauge, usable pulls in the order in which they were made

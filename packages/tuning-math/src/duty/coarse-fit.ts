@@ -15,7 +15,7 @@ const COARSE_TRUST = 1 / COARSE_VARIANCE;
 const COARSE_SHIFT = 1;
 /** A curve that fits worse than the best by more than this (log) is given up. */
 const GIVEN_UP_BELOW = 20;
-const SCOUTS_EVERY = 31;
+const SCOUTS_EVERY = 155;
 
 /** What a coarse look finds of the curves that are not hopeless. */
 export interface CoarseFits {
@@ -29,8 +29,8 @@ export interface CoarseFits {
 
 /** Which curves need not be fitted. */
 export interface CoarseOptions {
-  /** Only every n-th curve is looked at, the others never fit; default 1. */
-  readonly every?: number | undefined;
+  /** So many of every five curves are looked at, the others never fit; default 5. */
+  readonly ofFive?: number | undefined;
   /** A curve that fits worse than the best by more than this (log) is given up; default 20. */
   readonly givenUpBelow?: number | undefined;
 }
@@ -39,14 +39,15 @@ export interface CoarseOptions {
 export function coarseLogFits(
   library: CurveLibrary,
   pulls: ScaledPulls,
-  { every = 1, givenUpBelow = GIVEN_UP_BELOW }: CoarseOptions = {},
+  { ofFive = 5, givenUpBelow = GIVEN_UP_BELOW }: CoarseOptions = {},
 ): CoarseFits {
   if (pulls.count === 0) return priorFits(library, pulls.baseRatio);
   const question = questionOf(pulls, givenUpBelow);
   // A few from everywhere go first, so that what a good fit is becomes known soon.
-  for (let row = 0; row < library.count; row += every * SCOUTS_EVERY) lookAt(library, row, question);
+  for (let row = 0; row < library.count; row += SCOUTS_EVERY) lookAt(library, row, question);
   const found: Found = { rows: [], logFits: [], doubtedLogs: [] };
-  for (let row = 0; row < library.count; row += every) {
+  for (let row = 0; row < library.count; row += 1) {
+    if (row % 5 >= ofFive) continue;
     const logFit = lookAt(library, row, question);
     if (logFit === -Infinity) continue;
     found.rows.push(row);

@@ -70,14 +70,13 @@ function nextPull(situation: DutySituation, { aim, signs }: Ground): DutyDecisio
   return { action: pulled ? 'repeat' : 'pull', duty, code };
 }
 
-/** A car whose base boost is not known is measured at the lowest setting unless that is this likely to be too much. */
+/** The first pull may be at the lowest setting unless that is this likely to be too much. */
 const MOST_RISK_OF_BASE = 0.1;
 
-/** Where neither a pull nor the base boost is known, the lowest setting is how to know: nothing less can be asked for. */
+/** Before any pull the lowest setting is how to know the car: nothing less can be asked for. */
 function mayMeasureBase(situation: DutySituation): boolean {
-  const { pulls, request, grid } = situation;
-  if (pulls.count > 0 || (request.baseKpa ?? null) !== null) return false;
-  return chanceOverCeiling(situation, grid[0] as number) <= MOST_RISK_OF_BASE;
+  const { pulls, grid } = situation;
+  return pulls.count === 0 && chanceOverCeiling(situation, grid[0] as number) <= MOST_RISK_OF_BASE;
 }
 
 function measureBase({ grid }: DutySituation): DutyDecision {

@@ -33,13 +33,19 @@ export interface DrawOptions {
   readonly logPrior?: Float64Array;
   /** Number of particles; default `PARTICLE_COUNT`, at most that. */
   readonly count?: number;
-  /** Only every n-th curve of the library is looked at; default 1. */
-  readonly every?: number;
+  /** So many of every five curves of the library are looked at; default 5, with very many pulls `FEWEST_OF_FIVE`. */
+  readonly ofFive?: number;
   /** Share of the curves that is drawn as if the doubted pull had not been made; default 0.3. */
   readonly withoutDoubted?: number;
 }
 
 const WITHOUT_DOUBTED = 0.3;
+/**
+ * With more pulls than these, so many of every five curves are looked at: few are drawn then. Five is prime to the share
+ * of curves with a wide floor.
+ */
+const VERY_MANY_PULLS = 12;
+const FEWEST_OF_FIVE = 2;
 /** A curve that fits worse than the best by more than this (log) is given up: no prior of a build makes up for it. */
 const GIVEN_UP_WITH_BUILD = 36;
 
@@ -85,8 +91,9 @@ interface DrawnRows {
 }
 
 function drawRows(library: CurveLibrary, pulls: ScaledPulls, options: DrawOptions): DrawnRows {
-  const { logPrior, count = PARTICLE_COUNT, every, withoutDoubted = WITHOUT_DOUBTED } = options;
-  const fits = coarseLogFits(library, pulls, { every, givenUpBelow: logPrior && GIVEN_UP_WITH_BUILD });
+  const { logPrior, count = PARTICLE_COUNT, withoutDoubted = WITHOUT_DOUBTED } = options;
+  const ofFive = options.ofFive ?? (pulls.count > VERY_MANY_PULLS ? FEWEST_OF_FIVE : 5);
+  const fits = coarseLogFits(library, pulls, { ofFive, givenUpBelow: logPrior && GIVEN_UP_WITH_BUILD });
   const weights = defendedWeights(fits, withoutDoubted);
   const withPrior = logPrior
     ? weights.map((weight, fit) => weight * Math.exp(logPrior[fits.rows[fit] as number] as number))

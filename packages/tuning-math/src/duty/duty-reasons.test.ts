@@ -166,12 +166,12 @@ const EXAMPLES: Record<DutyReasonCode, Example> = {
     says: '47 pulls have not found a duty',
   },
   'scatter-too-wide': {
-    why: 'twenty readings at one duty lie on both sides of the tolerance',
+    why: 'thirty readings at one duty lie on both sides of the tolerance',
     action: 'stop',
     request: {
       ...sound,
       goal: { targetKpa: 140, toleranceKpa: 1.5, ceilingKpa: 165 },
-      pulls: pulls(...climb, ...many(20, [57, 132], [57, 144], [57, 137], [57, 149])),
+      pulls: pulls(...climb, ...many(30, [57, 132], [57, 144], [57, 137], [57, 149])),
     },
     says: 'too much for a tolerance of 1.5 kPa',
   },

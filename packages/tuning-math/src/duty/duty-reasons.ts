@@ -18,7 +18,7 @@ const SENTENCES: Record<DutyReasonCode, Sentence> = {
   'first-pull': (w) =>
     `First pull: start low at ${w.duty} % duty, at most ${w.step} points above the controller's minimum. Expect ${w.range}.`,
   'measure-base': (w) =>
-    `First pull: the base boost of this car is not known, so measure it at the lowest duty, ${w.duty} %. Nothing less can be asked of the car, but its chance of passing the ceiling of ${w.ceiling} kPa is above the limit of ${w.risk} %: be ready to lift. Expect ${w.range}.`,
+    `First pull: ${w.isBaseKnown ? 'measure' : 'the base boost of this car is not known, so measure it at'} the lowest duty, ${w.duty} %. Nothing less can be asked of the car, but its chance of passing the ceiling of ${w.ceiling} kPa is above the limit of ${w.risk} %: be ready to lift. Expect ${w.range}.`,
   'step-limit': (w) =>
     `${w.duty} % is the largest step allowed (${w.step} points above ${w.highest} %, the highest duty pulled so far). Expect ${w.range}.`,
   'ceiling-risk': (w) =>
@@ -100,6 +100,7 @@ function requestWords({ request, riskLimit, stepLimit, posterior, lean }: DutySi
     last: last ? short(last.peakKpa) : '',
     lastDuty: last ? short(last.duty) : '',
     pulls: String(request.pulls.length),
+    isBaseKnown: (request.baseKpa ?? null) !== null,
     soundPulls: request.soundPulls === 1 ? 'the first pull' : `the first ${request.soundPulls} pulls`,
     scatter: short(100 * posterior.scatter),
     ...leanWords(lean),

@@ -7,8 +7,8 @@ import type { DutySituation } from './duty-situation.js';
 
 /** Curves drawn for this look. */
 const SIGN_PARTICLES = 250;
-/** ... out of every so many of the library; prime to the share of curves with a wide floor. */
-const SIGN_EVERY = 5;
+/** ... out of so many of every five of the library. */
+const SIGN_OF_FIVE = 1;
 /** Half the width over which a density is taken, log. */
 const DENSITY_STEP = 0.01;
 
@@ -50,7 +50,7 @@ export function faultSigns(situation: DutySituation): FaultSigns {
   const particles = drawParticles(pullsBefore(situation, Math.min(2, count)), {
     library,
     count: SIGN_PARTICLES,
-    every: SIGN_EVERY,
+    ofFive: SIGN_OF_FIVE,
     withoutDoubted: 0,
   });
   const [last = NO_LOOK] = looksAt(situation, particles, 1);

@@ -17,22 +17,25 @@ const FAR_PAST = Math.log(1.12);
 const SOARED_FAR_CHANCE = 0.002;
 /** Without a new duty, two peaks running must each be this unlikely. */
 const SOARED_TWICE_CHANCE = 0.0005;
-/** Two pulls running, both this unlikely to be so low, are a lost response; false pulls come in twos at times. */
-const LOST_TWICE_CHANCE = 0.00002;
+/**
+ * Two pulls running, both this unlikely to be so low, are a lost response. False pulls come in twos at times: then the
+ * car is looked over for nothing, which costs minutes.
+ */
+const LOST_TWICE_CHANCE = 0.002;
 /** Three pulls running need not be as unlikely: in general, and where each is below an earlier peak. */
-const LOST_CHANCE = 0.001;
-const LOST_BELOW_EARLIER_CHANCE = 0.01;
+const LOST_CHANCE = 0.005;
+const LOST_BELOW_EARLIER_CHANCE = 0.05;
 /** A reading is below an earlier one, at no more duty, if it is lower by this, log. */
 const BELOW_EARLIER = 0.03;
 /** ... and this much below it whatever else is expected. */
 const FAR_BELOW_EARLIER = 0.07;
 /** Confidence that the target cannot be reached: before and after the end of the range was pulled. */
-const OUT_OF_REACH_BEFORE = 0.993;
-const OUT_OF_REACH_AT_END = 0.95;
+const OUT_OF_REACH_BEFORE = 0.975;
+const OUT_OF_REACH_AT_END = 0.93;
 /** Confidence that even the lowest duty makes too much. */
 const FLOOR_OVER = 0.98;
 /** Pulls at one duty without an accept after which more of them will not help. */
-const MOST_AT_ONE_DUTY = 20;
+const MOST_AT_ONE_DUTY = 30;
 const MOST_PULLS_WITHOUT_ACCEPT = 45;
 
 /** Why to stop at once; null if there is no reason to. */
