@@ -33,6 +33,8 @@ export interface OutboxEntry {
 export interface Shown {
   readonly pull?: Pull;
   readonly voided?: { readonly pullId: string; readonly reason: string };
+  /** The car was looked over after this pull and found sound. */
+  readonly foundSound?: { readonly pullId: string; readonly note: string; readonly by: string };
 }
 
 /** Why the server did not take an entry. */

@@ -39,9 +39,10 @@ describe('withDependents', () => {
   it('takes along what cannot be without the entry, and nothing else', () => {
     const pull = entryOf(1);
     const itsVoid = entryOf(2, { path: `/pulls/${idMadeBy(pull.key)}/void` });
-    const another = entryOf(3);
-    const orders = withDependents([another, itsVoid, pull], pull.key).map((one) => one.order);
-    expect(orders).toEqual([1, 2]);
+    const itsMark = entryOf(3, { path: `/pulls/${idMadeBy(pull.key)}/found-sound` });
+    const another = entryOf(4);
+    const orders = withDependents([another, itsMark, itsVoid, pull], pull.key).map((one) => one.order);
+    expect(orders).toEqual([1, 2, 3]);
   });
 });
 

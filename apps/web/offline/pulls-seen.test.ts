@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { OutboxEntry } from './outbox-entry';
 import { pullsSeen } from './pulls-seen';
 import { entryOf, pullOf } from './test-outbox';
 
@@ -41,6 +42,39 @@ describe('pullsSeen', () => {
     expect(pullsSeen([], [waiting, voided('key-1')], any)[0]?.voidReason).toBe('lifted');
     const sent = entryOf(1, { state: 'sent', answer: pullOf(1), shows: { pull: unsentAt(1) } });
     expect(pullsSeen([pullOf(1)], [sent, voided('key-1')], any)[0]?.voidReason).toBe('lifted');
+  });
+
+  describe('a car that was found sound here', () => {
+    const marked = (pullId: string, change: Partial<OutboxEntry> = {}) =>
+      entryOf(2, { shows: { foundSound: { pullId, note: 'hoses on', by: 'Ines Dorv' } }, ...change });
+    const mark = {
+      foundSoundAt: '2026-03-02T10:00:00.000Z',
+      foundSoundNote: 'hoses on',
+      foundSoundBy: 'Ines Dorv',
+    };
+
+    it('has the mark on its pull at once, on record or not, before and after it was sent', () => {
+      expect(pullsSeen([pullOf(1), pullOf(2)], [marked('pull-1')], any)).toEqual([
+        { ...pullOf(1), ...mark },
+        pullOf(2),
+      ]);
+      const waiting = entryOf(1, { shows: { pull: unsentAt(1) } });
+      expect(pullsSeen([], [waiting, marked('key-1')], any)).toMatchObject([mark]);
+      const sent = entryOf(1, { state: 'sent', answer: pullOf(1), shows: { pull: unsentAt(1) } });
+      expect(pullsSeen([pullOf(1)], [sent, marked('key-1', { state: 'sent' })], any)).toMatchObject([mark]);
+    });
+
+    it('keeps the mark of the book, and has none where the server refused it', () => {
+      const onRecord = pullOf(1, { ...mark, foundSoundNote: 'gate moves freely' });
+      expect(pullsSeen([onRecord], [marked('pull-1')], any)).toEqual([onRecord]);
+      expect(pullsSeen([pullOf(1)], [marked('pull-1', { state: 'refused' })], any)).toEqual([pullOf(1)]);
+    });
+
+    it('has its mark beside the void of the same pull, which alone counts', () => {
+      const voided = entryOf(3, { shows: { voided: { pullId: 'pull-1', reason: 'lifted' } } });
+      const [pull] = pullsSeen([pullOf(1)], [marked('pull-1'), voided], any);
+      expect(pull).toMatchObject({ ...mark, voidReason: 'lifted' });
+    });
   });
 
   it('leaves out what belongs elsewhere', () => {

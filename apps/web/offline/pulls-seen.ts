@@ -6,7 +6,8 @@ export type SeenPull = Pull & { readonly unsent?: boolean };
 
 /**
  * The pulls of one preset, with what this device has written down: pulls that wait get the next numbers in their
- * order, pulls just sent are there before the list has them, and what was voided here is void here at once.
+ * order, pulls just sent are there before the list has them, and what was voided here is void here at once; so is a car
+ * that was found sound here.
  *
  * @param onRecord pulls as the server told them last
  * @param belongs whether a pull is of the preset and the tuning sessions in sight
@@ -29,7 +30,7 @@ export function pullsSeen(
     if (seen.some((one) => isTheSame(one, pull))) continue;
     seen.push({ ...pull, id: entry.key, number: (seen.at(-1)?.number ?? 0) + 1, unsent: true });
   }
-  return withVoids(seen, inOrder);
+  return withSoundMarks(withVoids(seen, inOrder), inOrder);
 }
 
 function pullsMade({ state, answer }: OutboxEntry): Pull[] {
@@ -54,11 +55,28 @@ function withVoids(pulls: readonly SeenPull[], entries: readonly OutboxEntry[]):
     shows.voided === undefined ? [] : [{ ...shows.voided, madeAt }],
   );
   return pulls.map((pull) => {
-    const hit = voids.find(({ pullId }) => pullId === pull.id || idOf(pullId, entries) === pull.id);
+    const hit = voids.find(({ pullId }) => isOf(pullId, pull, entries));
     if (hit === undefined || pull.voidedAt !== null) return pull;
     return { ...pull, voidedAt: hit.madeAt, voidReason: hit.reason };
   });
 }
+
+/** What the server has refused says nothing of the car: the advice must not rest on it. */
+function withSoundMarks(pulls: readonly SeenPull[], entries: readonly OutboxEntry[]): SeenPull[] {
+  const marks = entries.flatMap(({ shows, madeAt, state }) =>
+    shows.foundSound === undefined || state === 'refused' ? [] : [{ ...shows.foundSound, madeAt }],
+  );
+  return pulls.map((pull) => {
+    const hit = marks.find(({ pullId }) => isOf(pullId, pull, entries));
+    if (hit === undefined || isMarked(pull)) return pull;
+    return { ...pull, foundSoundAt: hit.madeAt, foundSoundNote: hit.note, foundSoundBy: hit.by };
+  });
+}
+
+const isMarked = ({ foundSoundAt }: SeenPull) => (foundSoundAt ?? null) !== null;
+
+const isOf = (pullId: string, pull: SeenPull, entries: readonly OutboxEntry[]) =>
+  pullId === pull.id || idOf(pullId, entries) === pull.id;
 
 /** The id of the record that an entry has made, where a screen knew the pull by its entry's key. */
 function idOf(key: string, entries: readonly OutboxEntry[]): string | null {

@@ -68,6 +68,19 @@ describe('sendOutbox', () => {
     expect((await store.all())[0]?.file).toBeNull();
   });
 
+  it('says that the car was found sound of the pull that it has just sent, and only once that is stored', async () => {
+    const mark = entryOf(2, { path: `/pulls/${idMadeBy('key-1')}/found-sound`, body: { note: 'hoses on' } });
+    const store = memoryOutbox([entryOf(1), mark]);
+    const { post, sent } = answering({ kind: 'later' }, taken('pull-9'));
+    expect(await sendOutbox(sendingTo(store, post))).toBe('later');
+    expect(sent.map(({ entry }) => entry.key)).toEqual(['key-1']);
+    expect(await sendOutbox(sendingTo(store, post))).toBe('done');
+    expect(sent.at(-1)).toMatchObject({
+      path: '/pulls/pull-9/found-sound',
+      bodyText: '{"note":"hoses on"}',
+    });
+  });
+
   it('refuses here what belongs to a record that never came to be', async () => {
     const store = memoryOutbox([entryOf(2, { path: `/pulls/${idMadeBy('gone')}/void` })]);
     const { post, sent } = answering();

@@ -39,6 +39,9 @@ export function pullOf(number: number, change: Partial<Pull> = {}): Pull {
     warnings: [],
     voidedAt: null,
     voidReason: null,
+    foundSoundAt: null,
+    foundSoundNote: null,
+    foundSoundBy: null,
     recordedAt: `2026-03-02T10:0${number}:00.000Z`,
     ...change,
   } as Pull;

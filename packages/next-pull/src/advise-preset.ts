@@ -2,6 +2,7 @@ import type { AdviceBasis, DutyAdvice, SettingRange } from '@pullbook/contracts'
 import { ArgumentError, type DutyAdviceRequest } from '@pullbook/tuning-math';
 import { pullsAtBaseHold } from './pulls-at-base-hold.js';
 import { adviseOnce, type TracedDutyAdvice } from './advise-once.js';
+import { foundSoundAfter } from './found-sound-after.js';
 
 /** The workshop's own rules for every advice. */
 export type AdviceRules = AdviceBasis['rules'];
@@ -14,6 +15,8 @@ export interface AdvicePull {
   readonly holdPct?: number | null | undefined;
   readonly peakKpa: number;
   readonly usable: boolean;
+  /** When somebody looked the car over after this pull and found nothing wrong; null where nobody did. */
+  readonly foundSoundAt: Date | string | null | undefined;
 }
 
 /** All that the advice for one preset rests on. Pulls in the order in which they were made, voided ones left out. */
@@ -47,7 +50,11 @@ export function advisePreset(material: PresetMaterial): PresetAdvice {
   const usable = pullsAtBaseHold(material.pulls, material.gateHoldPct ?? null);
   try {
     const goal = { targetKpa, ceilingKpa, toleranceKpa: material.toleranceKpa };
-    return judge(adviseOnce(requestOf(material, dutyRange, goal, usable)), material.rules, usable);
+    const request = {
+      ...requestOf(material, dutyRange, goal, usable),
+      ...soundPulls(material.pulls, usable),
+    };
+    return judge(adviseOnce(request), material.rules, usable);
   } catch (error) {
     if (!(error instanceof ArgumentError)) throw error;
     return withoutAdvice([`no advice is possible: ${error.message}`]);
@@ -74,6 +81,19 @@ function requestOf(
     pulls: usable.map(({ dutyPct, peakKpa }) => ({ duty: dutyPct, peakKpa: Math.max(0, peakKpa) })),
     ...(earlierCars ? { earlierCars } : {}),
   };
+}
+
+/**
+ * How many of the pulls that the advice rests on were made when the car was found sound. A look at the car after a pull
+ * that does not count here, such as one at another gate hold, speaks for those before it as well.
+ */
+function soundPulls(
+  pulls: readonly AdvicePull[],
+  usable: readonly AdvicePull[],
+): Pick<DutyAdviceRequest, 'soundPulls'> {
+  const after = foundSoundAfter(pulls);
+  const count = after === null ? 0 : usable.filter((pull) => pull.number <= after).length;
+  return count === 0 ? {} : { soundPulls: count };
 }
 
 function judge(

@@ -6,6 +6,7 @@ export {
   type PresetAdvice,
   type PresetMaterial,
 } from './advise-preset.js';
+export { foundSoundAfter } from './found-sound-after.js';
 export { nextPullOf } from './next-pull-of.js';
 export { pullsAtBaseHold } from './pulls-at-base-hold.js';
 export { pullWarnings, type PullBounds } from './pull-warnings.js';

@@ -1,5 +1,6 @@
 import { cautionsBeforePulling, type AdviceBasis, type NextPull } from '@pullbook/contracts';
 import { advisePreset, type AdvicePull } from './advise-preset.js';
+import { foundSoundAfter } from './found-sound-after.js';
 
 /**
  * The next pull of a preset, or what is missing before there may be one. The server asks it with the pulls on record,
@@ -20,6 +21,7 @@ export function nextPullOf(basis: AdviceBasis, pulls: readonly AdvicePull[]): Ne
     cautions: [...cautionsBeforePulling],
     advice: missing.length === 0 ? asked.advice : null,
     restsOnPulls: usable.map((pull) => pull.number),
+    foundSoundAfterPull: foundSoundAfter(pulls),
     highestDutyPct: duties.length === 0 ? null : Math.max(...duties),
     stepLimit: basis.rules.stepLimit,
     riskLimit: basis.rules.riskLimit,

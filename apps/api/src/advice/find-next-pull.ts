@@ -18,7 +18,7 @@ export async function findNextPull(actor: Actor, sessionId: string, presetId: st
   const pulls: AdvicePull[] = await actor.db.pull.findMany({
     where: { visitId: session.visit.id, presetId, voidedAt: null },
     orderBy: { number: 'asc' },
-    select: { number: true, dutyPct: true, holdPct: true, peakKpa: true, usable: true },
+    select: { number: true, dutyPct: true, holdPct: true, peakKpa: true, usable: true, foundSoundAt: true },
   });
   const workshop = await readAdviceRules(actor);
   const { leansOnEarlierCars, ...rules } = workshop;

@@ -13,6 +13,7 @@ type BoardPull = Pick<
   | 'overrideOn'
   | 'heldForS'
   | 'voidedAt'
+  | 'foundSoundAt'
 >;
 
 /** A visit as the board reads it. */
@@ -34,7 +35,14 @@ const boardParts = {
     orderBy: { number: 'asc' },
     select: {
       ...{ presetId: true, number: true, dutyPct: true, holdPct: true, peakKpa: true },
-      ...{ usable: true, heatSoaked: true, overrideOn: true, heldForS: true, voidedAt: true },
+      ...{
+        usable: true,
+        heatSoaked: true,
+        overrideOn: true,
+        heldForS: true,
+        voidedAt: true,
+        foundSoundAt: true,
+      },
     },
   },
 } as const;

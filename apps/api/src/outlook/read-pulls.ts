@@ -7,6 +7,7 @@ const pullFields = {
   ...{ id: true, visitId: true, tuningSessionId: true, number: true, recordedAt: true, presetRevision: true },
   ...{ dutyPct: true, holdPct: true, correctionStrength: true, overrideOn: true, heldForS: true },
   ...{ peakKpa: true, usable: true, heatSoaked: true, gear: true, gradientPct: true, intakeC: true },
+  foundSoundAt: true,
   visit: { select: { number: true } },
   tuningSession: { select: { air: true } },
 } as const;
@@ -16,7 +17,7 @@ export type HistoryRow = Pick<
   rows.Pull,
   | ('id' | 'visitId' | 'tuningSessionId' | 'number' | 'recordedAt' | 'presetRevision')
   | ('dutyPct' | 'holdPct' | 'correctionStrength' | 'overrideOn' | 'heldForS')
-  | ('peakKpa' | 'usable' | 'heatSoaked' | 'gear' | 'gradientPct' | 'intakeC')
+  | ('peakKpa' | 'usable' | 'heatSoaked' | 'gear' | 'gradientPct' | 'intakeC' | 'foundSoundAt')
 > & { readonly visit: { readonly number: number }; readonly tuningSession: { readonly air: unknown } };
 
 /** All standing pulls of a preset, at whatever setting, in order of time. */

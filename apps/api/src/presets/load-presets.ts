@@ -48,7 +48,7 @@ export interface PresetRecord {
 
 const pullFields = {
   ...{ visitId: true, number: true, dutyPct: true, holdPct: true, peakKpa: true },
-  ...{ usable: true, heatSoaked: true, overrideOn: true, heldForS: true },
+  ...{ usable: true, heatSoaked: true, overrideOn: true, heldForS: true, foundSoundAt: true },
 } as const;
 
 type PageArguments = Partial<ReturnType<typeof pageArguments>>;
@@ -174,6 +174,6 @@ export function presetValuesOf(row: RevisionRow): PresetValues {
 }
 
 function presetPullOf(row: PresetPull): PresetPull {
-  const { number, dutyPct, holdPct, peakKpa, usable, heatSoaked, overrideOn, heldForS } = row;
-  return { number, dutyPct, holdPct, peakKpa, usable, heatSoaked, overrideOn, heldForS };
+  const { number, dutyPct, holdPct, peakKpa, usable, heatSoaked, overrideOn, heldForS, foundSoundAt } = row;
+  return { number, dutyPct, holdPct, peakKpa, usable, heatSoaked, overrideOn, heldForS, foundSoundAt };
 }

@@ -1,7 +1,7 @@
 import { Reason, type Pull } from '@pullbook/contracts';
 import { z } from 'zod';
 
-type Told = 'source' | 'reasons' | 'warnings' | 'voidedAt' | 'recordedAt' | 'hunting';
+type Told = 'source' | 'reasons' | 'warnings' | 'voidedAt' | 'foundSoundAt' | 'recordedAt' | 'hunting';
 
 /** A row of the book as the database gives it. */
 export interface PullRow extends Omit<Pull, Told> {
@@ -9,6 +9,7 @@ export interface PullRow extends Omit<Pull, Told> {
   readonly reasons: unknown;
   readonly warnings: unknown;
   readonly voidedAt: Date | null;
+  readonly foundSoundAt: Date | null;
   readonly recordedAt: Date;
   readonly huntingHz: number | null;
   readonly huntingDampingRatio: number | null;
@@ -48,6 +49,9 @@ export function presentPull(row: PullRow): Pull {
     warnings: Reasons.parse(row.warnings),
     voidedAt: row.voidedAt?.toISOString() ?? null,
     voidReason: row.voidReason,
+    foundSoundAt: row.foundSoundAt?.toISOString() ?? null,
+    foundSoundNote: row.foundSoundNote,
+    foundSoundBy: row.foundSoundBy,
     note: row.note,
     recordedBy: row.recordedBy,
     recordedAt: row.recordedAt.toISOString(),

@@ -231,3 +231,56 @@ describe('POST /pulls/{id}/void', () => {
     expect(closed.json()).toMatchObject({ code: 'visit-closed' });
   });
 });
+
+describe('POST /pulls/{id}/found-sound', () => {
+  const mark = (id: string, payload: object = { note: 'hoses, gate and solenoid in order' }) =>
+    shop.tuner.ask('POST', `/pulls/${id}/found-sound`, { payload });
+
+  it('marks the pull with when, who and what was looked at, and changes nothing else of it', async () => {
+    const before = await pullAt(shop.tuner, yard, 10);
+    expect(before).toMatchObject({ foundSoundAt: null, foundSoundNote: null, foundSoundBy: null });
+    const answer = await mark(before.id);
+    expect(answer.statusCode).toBe(200);
+    expect(answer.json()).toEqual({
+      ...before,
+      foundSoundAt: '2026-11-25T09:00:00.000Z',
+      foundSoundNote: 'hoses, gate and solenoid in order',
+      foundSoundBy: 'Tomas Tuner',
+    });
+    const events = await shop.tuner.actor.db.auditEvent.findMany({ where: { action: 'car-found-sound' } });
+    expect(events).toMatchObject([
+      {
+        noun: 'pull',
+        recordId: before.id,
+        by: 'Tomas Tuner',
+        summary: 'looked the car over after pull 1 and found it sound: hoses, gate and solenoid in order',
+      },
+    ]);
+  });
+
+  it('needs no note, and lets the first word stand where it is said again', async () => {
+    const { id } = await pullAt(shop.tuner, yard, 10);
+    expect((await mark(id, {})).json()).toMatchObject({ foundSoundNote: '' });
+    const again = await mark(id, { note: 'looked once more' });
+    expect(again.statusCode).toBe(200);
+    expect(again.json()).toMatchObject({ foundSoundNote: '' });
+    expect(await shop.tuner.actor.db.auditEvent.count({ where: { action: 'car-found-sound' } })).toBe(1);
+  });
+
+  it('refuses a void pull, from the desk, from another workshop and in a closed visit', async () => {
+    const { id } = await pullAt(shop.tuner, yard, 10);
+    const url = `/pulls/${id}/found-sound`;
+    expect((await shop.desk.ask('POST', url, { payload: {} })).statusCode).toBe(403);
+    expect((await shop.stranger.ask('POST', url, { payload: {} })).statusCode).toBe(404);
+    await shop.tuner.ask('POST', `/pulls/${id}/void`, { payload: { reason: 'hose was off' } });
+    const refused = await mark(id);
+    expect(refused.statusCode).toBe(409);
+    expect(refused.json()).toMatchObject({
+      code: 'void-already',
+      detail: 'pull 1 was voided before by Tomas Tuner: hose was off',
+    });
+    const late = await pullAt(shop.tuner, yard, 10);
+    await shop.tuner.actor.db.visit.update({ where: { id: yard.visitId }, data: { stage: 'collected' } });
+    expect((await mark(late.id)).json()).toMatchObject({ code: 'visit-closed' });
+  });
+});

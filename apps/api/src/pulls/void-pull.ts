@@ -1,5 +1,4 @@
 import { refreshDrift } from '../outlook/refresh-drift.js';
-import type { Pull } from '@pullbook/database';
 import type { Actor } from '../plumbing/actor.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import { recordEvent } from '../plumbing/record-event.js';
@@ -7,6 +6,7 @@ import { holdOpenVisit } from '../tuning-sessions/hold-open-visit.js';
 import { loadPreset } from '../presets/load-presets.js';
 import { presentPull } from './present-pull.js';
 import type { RecordedPull } from './record-pull.js';
+import { voidAlready } from './void-already.js';
 
 /**
  * Takes a pull out of what the advice rests on, with a reason; it stays in the book.
@@ -42,9 +42,4 @@ export async function voidPull(actor: Actor, pullId: string, reason: string): Pr
     return presentPull(row);
   });
   return { pull, visitId: found.visitId };
-}
-
-function voidAlready({ number, voidedBy, voidReason }: Pull): DomainError {
-  const by = voidedBy === null ? '' : ` by ${voidedBy}`;
-  return new DomainError('void-already', `pull ${number} was voided before${by}: ${voidReason ?? ''}`);
 }

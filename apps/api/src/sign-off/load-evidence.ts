@@ -16,7 +16,7 @@ export async function loadEvidence(
     orderBy: [{ presetId: 'asc' }, { number: 'asc' }],
     select: {
       ...{ presetId: true, number: true, dutyPct: true, holdPct: true, peakKpa: true },
-      ...{ usable: true, heatSoaked: true, overrideOn: true, heldForS: true },
+      ...{ usable: true, heatSoaked: true, overrideOn: true, heldForS: true, foundSoundAt: true },
     },
   });
   return presets

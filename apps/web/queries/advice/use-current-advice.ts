@@ -1,4 +1,5 @@
 import type { AdviceBasis, NextPull, Preset } from '@pullbook/contracts';
+import { foundSoundAfter } from '@pullbook/next-pull';
 import { queryOptions, skipToken, useQuery } from '@tanstack/react-query';
 import { adviseHere } from '../../offline/advise-here';
 import type { SeenPull } from '../../offline/pulls-seen';
@@ -49,6 +50,9 @@ export function useCurrentAdvice(
 /** An answer that rests on other pulls than those in sight is not shown: a duty of yesterday must not be driven. */
 function restsOn(next: NextPull, pulls: readonly SeenPull[]): boolean {
   if (pulls.some((pull) => pull.unsent === true)) return false;
-  const usable = pulls.filter((pull) => pull.voidedAt === null && pull.usable).map((pull) => pull.number);
+  const standing = pulls.filter((pull) => pull.voidedAt === null);
+  const usable = standing.filter((pull) => pull.usable).map((pull) => pull.number);
+  // One from before the car was found sound would still say stop.
+  if (next.foundSoundAfterPull !== foundSoundAfter(standing)) return false;
   return next.restsOnPulls.join() === usable.join();
 }

@@ -68,6 +68,9 @@ function asDriven(
     warnings: [...warnings],
     voidedAt: null,
     voidReason: null,
+    foundSoundAt: null,
+    foundSoundNote: null,
+    foundSoundBy: null,
     recordedBy: by,
   };
 }

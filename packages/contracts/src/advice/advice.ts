@@ -98,6 +98,8 @@ export const NextPull = z
     advice: DutyAdvice.nullable(),
     /** Numbers of the pulls that this answer rests on: a reader with other pulls holds an answer of yesterday. */
     restsOnPulls: z.array(z.number().int()),
+    /** Number of the last pull after which the car was looked over and found sound; null if none. */
+    foundSoundAfterPull: z.number().int().nullable(),
     /** Highest duty already driven for this preset, and how far the next one may go. */
     highestDutyPct: z.number().nullable(),
     stepLimit: z.number(),

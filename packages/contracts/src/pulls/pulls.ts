@@ -69,6 +69,10 @@ export const Pull = z
     warnings: z.array(Reason),
     voidedAt: Instant.nullable(),
     voidReason: Note.nullable(),
+    /** Somebody looked the car over after this pull and found nothing wrong: no fault is read into it or those before. */
+    foundSoundAt: Instant.nullable(),
+    foundSoundNote: Note.nullable(),
+    foundSoundBy: Line.nullable(),
     note: Note,
     recordedBy: Line,
     recordedAt: Instant,
@@ -104,5 +108,7 @@ export const PullNew = z
   .meta({ id: 'PullNew' });
 export type PullNew = z.infer<typeof PullNew>;
 export const PullVoid = z.object({ reason: Line }).meta({ id: 'PullVoid' });
+/** What was looked at; nothing wrong was found. */
+export const PullFoundSound = z.object({ note: Note.default('') }).meta({ id: 'PullFoundSound' });
 export const PullQuery = z.object({ presetId: Id.optional() });
 export const PullList = z.object({ items: z.array(Pull) }).meta({ id: 'PullList' });

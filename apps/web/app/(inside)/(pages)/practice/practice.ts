@@ -38,4 +38,5 @@ export const advicePulls = (pulls: readonly TakenPull[]): AdvicePull[] =>
     dutyPct: pull.duty,
     peakKpa: pull.recordedPeakKpa,
     usable: isUsable(pull),
+    foundSoundAt: null,
   }));
