@@ -11,6 +11,8 @@ import type {
 export type TakenPull = PracticePull & {
   /** Left out of the reckoning by the trainee. */
   readonly isSetAside: boolean;
+  /** When the car was looked over after this pull and found sound; left out where it was not. */
+  readonly foundSoundAt?: string;
 };
 
 /** What the simulation can be asked for, and what it answers. */

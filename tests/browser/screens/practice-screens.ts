@@ -3,8 +3,8 @@ import type { Screen } from './screen.js';
 
 const practice = { who: 'tuner', route: '/practice' } as const;
 
-async function toTheBench(page: Page): Promise<void> {
-  await page.goto('/practice?level=lively&car=12');
+async function toTheBench(page: Page, car = 'level=lively&car=12'): Promise<void> {
+  await page.goto(`/practice?${car}`);
   await page.getByRole('heading', { name: 'Readiness check' }).waitFor();
   for (const box of await page.getByRole('checkbox').all()) await box.check();
   await page.getByRole('button', { name: 'To the first pull' }).click();
@@ -44,6 +44,16 @@ export const practiceScreens: readonly Screen[] = [
       for (const [index, dutyPct] of [10, 20, 30, 40].entries()) await drive(page, dutyPct, index + 1);
       await page.getByRole('button', { name: 'Show what the book advises' }).click();
       await page.getByTestId('next-duty').waitFor();
+    },
+  },
+  {
+    ...practice,
+    name: 'practice-stop',
+    open: async (page) => {
+      await toTheBench(page, 'level=doubtful&car=1');
+      for (const [index, dutyPct] of [7, 17, 27, 35, 40, 40].entries()) await drive(page, dutyPct, index + 1);
+      await page.getByRole('button', { name: 'Show what the book advises' }).click();
+      await page.getByRole('button', { name: 'Look the car over' }).waitFor();
     },
   },
   {

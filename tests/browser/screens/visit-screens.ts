@@ -5,6 +5,7 @@ import { visitOnTest, type VisitOnTest } from '../visit-on-test.js';
 import { changeRecord } from '../change-record.js';
 import { driveUntilAccepted, pullOnRecord } from './drive.js';
 import type { Screen } from './screen.js';
+import { stopScreens } from './stop-screens.js';
 import { tellMe } from './tell-me.js';
 
 const visit = { route: '/visits/[id]', who: 'owner', isForGloves: true } as const;
@@ -77,6 +78,7 @@ export const visitScreens: readonly Screen[] = [
         .waitFor();
     },
   },
+  ...stopScreens,
   {
     ...visit,
     name: 'visit-in-psi',

@@ -78,5 +78,6 @@ const Reasons = z.array(Reason);
 function verdictOf(row: SheetVisit['sheet']['pulls'][number]): string {
   if (row.voidedAt !== null) return `void: ${row.voidReason ?? ''}`;
   const noted = Reasons.parse(row.usable ? row.warnings : row.reasons).map(({ text }) => text);
-  return [row.usable ? 'usable' : 'not usable', ...noted].join(': ');
+  const said = [row.usable ? 'usable' : 'not usable', ...noted].join(': ');
+  return row.foundSoundAt === null ? said : `${said.replace(/\.$/, '')}. Car looked over, sound.`;
 }

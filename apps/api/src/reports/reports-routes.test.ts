@@ -132,6 +132,17 @@ describe('readJobSheet', () => {
     expect(sheet.readiness.every(({ ok }) => ok)).toBe(true);
   });
 
+  it('says of a pull that the car was looked over after it and found sound', async () => {
+    for (const peakKpa of [57, 158]) {
+      const { id } = await pullAt(shop.tuner, yard, 10, { peakKpa });
+      await shop.tuner.ask('POST', `/pulls/${id}/found-sound`, { payload: {} });
+    }
+    const sheet = await readJobSheet(shop.desk.actor, yard.visitId, '');
+    const [low, high] = sheet.presets[0]?.pulls.map(({ verdict }) => verdict) ?? [];
+    expect(low).toBe('usable. Car looked over, sound.');
+    expect(high).toMatch(/^usable: The peak .* passed the ceiling .*\. Car looked over, sound\.$/);
+  });
+
   it("does not find another workshop's visit", async () => {
     await expect(readJobSheet(shop.stranger.actor, yard.visitId, '')).rejects.toMatchObject({
       code: 'not-found',

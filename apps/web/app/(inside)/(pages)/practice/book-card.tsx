@@ -2,11 +2,13 @@
 
 import type { DutyAdvice, NextPull } from '@pullbook/contracts';
 import type { PracticeSheet } from '@pullbook/practice-car';
+import type { ReactNode } from 'react';
 import { Button } from '../../../../components/button/button';
 import { Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useUnits } from '../../../../components/units/use-units';
 import { AdvicePart } from '../../visits/[id]/advice-part';
+import { faultOfStop } from '../../visits/[id]/fault-of-stop';
 import bench from '../../visits/[id]/visit.module.css';
 import styles from './practice.module.css';
 
@@ -17,11 +19,14 @@ interface BookCardProps {
   readonly error: Error | null;
   readonly isShown: boolean;
   readonly onShow: () => void;
+  /** Looks the car over, where the book stops for what may be a fault. */
+  readonly onLookOver: () => void;
   readonly onRetry: () => void;
 }
 
 /** What the book would do now: asked for, or left shut to try it oneself. */
-export function BookCard({ sheet, number, next, error, isShown, onShow, onRetry }: BookCardProps) {
+export function BookCard(props: BookCardProps) {
+  const { sheet, number, next, error, isShown, onShow, onLookOver, onRetry } = props;
   if (!isShown) {
     return (
       <section className={`sheet ${bench.next} ${styles.shut}`} aria-labelledby="next-title">
@@ -44,7 +49,21 @@ export function BookCard({ sheet, number, next, error, isShown, onShow, onRetry 
     );
   }
   if (advice.action === 'stop')
-    return <EndAdvice advice={advice} title="■ The book would stop" look={bench.stop} />;
+    return (
+      <EndAdvice advice={advice} title="■ The book would stop" look={bench.stop}>
+        {faultOfStop(advice) === null ? null : (
+          <>
+            <p>
+              It may be a fault. Looked over, the car shows one that has come; if nothing is wrong, the advice
+              goes on from the pulls as they are.
+            </p>
+            <div>
+              <Button onClick={onLookOver}>Look the car over</Button>
+            </div>
+          </>
+        )}
+      </EndAdvice>
+    );
   if (advice.action === 'accept')
     return (
       <EndAdvice
@@ -74,10 +93,11 @@ interface EndAdviceProps {
   readonly advice: DutyAdvice;
   readonly title: string;
   readonly look: string | undefined;
+  readonly children?: ReactNode;
 }
 
 /** The book sees no further pull. */
-function EndAdvice({ advice, title, look }: EndAdviceProps) {
+function EndAdvice({ advice, title, look, children }: EndAdviceProps) {
   const units = useUnits();
   return (
     <section className={`${look} ${bench.next}`} aria-labelledby="next-title">
@@ -85,6 +105,7 @@ function EndAdvice({ advice, title, look }: EndAdviceProps) {
       {advice.reasons.map((reason) => (
         <p key={reason.code}>{units.say(reason.text)}</p>
       ))}
+      {children}
     </section>
   );
 }

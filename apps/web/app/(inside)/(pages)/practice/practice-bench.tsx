@@ -11,6 +11,7 @@ import { BookCard } from './book-card';
 import { DrivePanel } from './drive-panel';
 import { GoalFacts } from './goal-facts';
 import { chartFigures, stripFigures } from './picture-figures';
+import { lookOver } from './look-over';
 import { advicePulls, basisOf, type Practice } from './practice';
 import styles from './practice.module.css';
 import { PracticePulls } from './practice-pulls';
@@ -46,6 +47,7 @@ export function PracticeBench({ sheet, practice, onChange }: PracticeBenchProps)
           error={advised.error}
           isShown={isShown}
           onShow={ask}
+          onLookOver={() => onChange((old) => lookOver(old.pulls, new Date()))}
           onRetry={() => void advised.refetch()}
         />
         <section className={`sheet ${bench.stripSheet}`} aria-label="Peak strip">

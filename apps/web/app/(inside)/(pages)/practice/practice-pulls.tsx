@@ -76,7 +76,8 @@ export function PracticePulls({ sheet, pulls, onSetAside }: PracticePullsProps) 
 
 function verdictOf(pull: TakenPull): string {
   if (pull.isSetAside) return 'set aside by you';
-  return isUsable(pull) ? 'usable' : 'not usable: the pull ended early';
+  const sound = pull.foundSoundAt === undefined ? '' : '; looked over, sound';
+  return `${isUsable(pull) ? 'usable' : 'not usable: the pull ended early'}${sound}`;
 }
 
 function warningsOf({ controller, goal }: PracticeSheet, pulls: readonly TakenPull[], index: number) {

@@ -38,5 +38,6 @@ export const advicePulls = (pulls: readonly TakenPull[]): AdvicePull[] =>
     dutyPct: pull.duty,
     peakKpa: pull.recordedPeakKpa,
     usable: isUsable(pull),
-    foundSoundAt: null,
+    // Set aside, it says nothing of the car any more.
+    foundSoundAt: pull.isSetAside ? null : pull.foundSoundAt,
   }));

@@ -5,7 +5,9 @@ import dynamic from 'next/dynamic';
 import { Mind, Skeleton } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useUnits } from '../../../../components/units/use-units';
+import type { SeenPull } from '../../../../offline/pulls-seen';
 import { AdvicePart } from './advice-part';
+import { StopPart } from './stop-part';
 import styles from './visit.module.css';
 
 const loading = () => <Skeleton lines={4} label="Opening" />;
@@ -24,13 +26,15 @@ interface NextPullPanelProps {
   readonly car: Car;
   readonly visit: Visit;
   readonly number: number | null;
+  readonly pulls: readonly SeenPull[];
   readonly next: NextPull | undefined;
   readonly error: Error | null;
   readonly onRetry: () => void;
 }
 
 /** What to drive next, or what has to be agreed before anything may be driven. */
-export function NextPullPanel({ preset, car, visit, number, next, error, onRetry }: NextPullPanelProps) {
+export function NextPullPanel(props: NextPullPanelProps) {
+  const { preset, car, visit, number, pulls, next, error, onRetry } = props;
   const units = useUnits();
   if (car.controllerId === null) return <ControllerChoice car={car} />;
   if (preset.targetKpa === null || preset.ceilingKpa === null) return <GoalForm preset={preset} car={car} />;
@@ -57,21 +61,7 @@ export function NextPullPanel({ preset, car, visit, number, next, error, onRetry
       </section>
     );
   }
-  if (advice.action === 'stop') {
-    return (
-      <section className={`${styles.next} ${styles.stop}`} aria-labelledby="next-title">
-        <h2 id="next-title">
-          <span aria-hidden="true">■ </span>Stop
-        </h2>
-        {advice.reasons.map((reason, index) => (
-          <p key={reason.code} className={index === 0 ? styles.stopReason : undefined}>
-            {units.say(reason.text)}
-          </p>
-        ))}
-        <p>Find the cause before the next pull. A wrong reading can be voided in the list below.</p>
-      </section>
-    );
-  }
+  if (advice.action === 'stop') return <StopPart visitId={visit.id} advice={advice} pulls={pulls} />;
   if (advice.action === 'accept') return <AcceptPart preset={preset} visit={visit} advice={advice} />;
   return <AdvicePart number={number} next={next} advice={advice} />;
 }

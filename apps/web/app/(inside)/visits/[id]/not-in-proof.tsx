@@ -9,10 +9,12 @@ export function NotInProof({ pulls }: Readonly<{ pulls: readonly SeenPull[] }>) 
   const isVoidedHere = ({ id }: SeenPull) => unsent.some(({ shows }) => shows.voided?.pullId === id);
   const pullCount = pulls.filter((pull) => pull.unsent === true && pull.voidedAt === null).length;
   const voidCount = pulls.filter((pull) => pull.unsent !== true && isVoidedHere(pull)).length;
-  if (pullCount + voidCount === 0) return null;
+  const isSoundHere = unsent.some(({ shows }) => pulls.some(({ id }) => shows.foundSound?.pullId === id));
+  if (pullCount + voidCount === 0 && !isSoundHere) return null;
   const parts = [
     ...(pullCount === 0 ? [] : [`${pullCount} ${pullCount === 1 ? 'pull' : 'pulls'}`]),
     ...(voidCount === 0 ? [] : [`the voiding of ${voidCount}`]),
+    ...(isSoundHere ? ['the look at the car'] : []),
   ];
   return (
     <p className="small">

@@ -72,6 +72,7 @@ export function PresetBench({ preset, visit, session, sessions, car }: PresetBen
           car={car}
           visit={visit}
           number={number}
+          pulls={pulls}
           next={current.next}
           error={current.error}
           onRetry={current.refetch}

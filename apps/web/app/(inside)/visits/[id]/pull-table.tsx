@@ -4,6 +4,7 @@ import { formatNumber } from '@pullbook/tuning-math';
 import Link from 'next/link';
 import { useUnits } from '../../../../components/units/use-units';
 import type { SeenPull } from '../../../../offline/pulls-seen';
+import { SoundMark } from './sound-mark';
 import styles from './visit.module.css';
 import { Warnings } from './warnings';
 
@@ -98,6 +99,7 @@ function Verdict({ pull }: Readonly<{ pull: SeenPull }>) {
       )}
       {pull.unsent === true ? <span className="soft">, not sent yet</span> : null}
       <Warnings warnings={pull.warnings} />
+      <SoundMark pull={pull} />
     </>
   );
 }
