@@ -185,7 +185,7 @@ const EXAMPLES: Record<DutyReasonCode, Example> = {
     why: 'a peak past the ceiling was no fault: the car was looked over',
     action: 'pull',
     request: { ...sound, pulls: pulls([10, 56], [20, 56.5], [30, 57], [40, 190]), soundPulls: 4 },
-    says: 'looked over after the first 4 pulls and found sound',
+    says: 'no fault is read into its first 4 usable pulls',
   },
   'earlier-cars': {
     why: 'the workshop has tuned this build before',
