@@ -14,6 +14,6 @@ export const USUAL_EXCESS = 0.06;
  * how much the peak is expected to pass: a lower ceiling holds the duty down by it, since the higher of two duties always
  * gains more excess (a chance may not: it is as good as settled once a sudden rise lies behind).
  */
-export const PULLS_PER_RISK_LIMIT = 3;
+export const PULLS_PER_RISK_LIMIT = 1.5;
 /** What a pull that misses the tolerance costs, in pulls, against one that only does not suffice for an accept. */
 export const MISS_SHARE = 0.5;

@@ -45,7 +45,7 @@ const WITHOUT_DOUBTED = 0.3;
  * of curves with a wide floor.
  */
 const VERY_MANY_PULLS = 12;
-const FEWEST_OF_FIVE = 2;
+const FEWEST_OF_FIVE = 1;
 /** A curve that fits worse than the best by more than this (log) is given up: no prior of a build makes up for it. */
 const GIVEN_UP_WITH_BUILD = 36;
 
@@ -106,7 +106,7 @@ function drawRows(library: CurveLibrary, pulls: ScaledPulls, options: DrawOption
 }
 
 /** Share of the curves that is drawn however many pulls there are. */
-const FEWEST_SHARE = 1 / 7;
+const FEWEST_SHARE = 1 / 10;
 
 /**
  * With many pulls fewer curves are drawn, in proportion to one over the square of the pulls: what a curve costs grows with

@@ -55,8 +55,7 @@ const SENTENCES: Record<DutyReasonCode, Sentence> = {
     `Peaks scatter by ${w.scatter} % from pull to pull, too much for a tolerance of ${w.tolerance} kPa to be proved. Find the cause of the scatter or widen the tolerance.`,
   'heat-soak': () =>
     `The car is soaking with heat, which may move its peaks by up to 4 %; the range allows for it. Prove the preset with a hot pull too.`,
-  'found-sound': (w) =>
-    `The car was looked over and found sound: no fault is read into ${w.soundPulls}.`,
+  'found-sound': (w) => `The car was looked over and found sound: no fault is read into ${w.soundPulls}.`,
   'earlier-cars': (w) =>
     w.follows
       ? `Leans on ${w.earlierCars} of this build (chance that this one follows: ${w.followsPct} %). Step and ceiling limits stand as without.`
@@ -101,7 +100,8 @@ function requestWords({ request, riskLimit, stepLimit, posterior, lean }: DutySi
     lastDuty: last ? short(last.duty) : '',
     pulls: String(request.pulls.length),
     isBaseKnown: (request.baseKpa ?? null) !== null,
-    soundPulls: request.soundPulls === 1 ? 'its first usable pull' : `its first ${request.soundPulls} usable pulls`,
+    soundPulls:
+      request.soundPulls === 1 ? 'its first usable pull' : `its first ${request.soundPulls} usable pulls`,
     scatter: short(100 * posterior.scatter),
     ...leanWords(lean),
   };
