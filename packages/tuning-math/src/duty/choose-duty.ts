@@ -1,5 +1,11 @@
 import { chanceAccepted } from './chance-accepted.js';
-import { MISS_SHARE, PULLS_PER_RISK_LIMIT, RISK_SHARE, USUAL_EXCESS } from './decision-settings.js';
+import {
+  MISS_SHARE,
+  PULLS_PER_RISK_LIMIT,
+  RISK_POWER,
+  RISK_SHARE,
+  USUAL_EXCESS,
+} from './decision-settings.js';
 import { sameDuty } from './duty-grid.js';
 import { chanceInside, chanceOverCeiling, excessOverCeiling, type DutySituation } from './duty-situation.js';
 import { highestWithinRisk } from './highest-within-risk.js';
@@ -53,8 +59,8 @@ function costAt(situation: DutySituation, { index, left, costs }: Question): num
   if (known !== undefined) return known;
   const duty = situation.grid[index] as number;
   const mixture = predictPeak(situation.thin, duty);
-  const usualRisk = USUAL_EXCESS * situation.riskLimit;
-  const risk = (PULLS_PER_RISK_LIMIT * excessOverCeiling(situation, duty)) / usualRisk;
+  const share = excessOverCeiling(situation, duty) / (USUAL_EXCESS * situation.riskLimit);
+  const risk = PULLS_PER_RISK_LIMIT * share ** RISK_POWER;
   const inside = chanceInside(mixture, situation.levels);
   const miss = MISS_SHARE * (1 - inside);
   const insufficient = (1 - MISS_SHARE) * (1 - chanceAccepted(mixture, situation.levels));

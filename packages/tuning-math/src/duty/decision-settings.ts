@@ -11,9 +11,11 @@ export const RISK_SHARE = 0.9;
 export const USUAL_EXCESS = 0.06;
 /**
  * Pulls that one would make to avoid a risk as large as the risk limit, of passing by the usual excess. What counts is by
- * how much the peak is expected to pass: a lower ceiling holds the duty down by it, since the higher of two duties always
- * gains more excess (a chance may not: it is as good as settled once a sudden rise lies behind).
+ * how much the peak is expected to pass, to this power: one high risk weighs more than several small ones, and a lower
+ * ceiling holds the duty down, since the higher of two duties always gains more excess by it (a chance may not: it is as
+ * good as settled once a sudden rise lies behind).
  */
-export const PULLS_PER_RISK_LIMIT = 1.5;
+export const PULLS_PER_RISK_LIMIT = 6;
+export const RISK_POWER = 1.5;
 /** What a pull that misses the tolerance costs, in pulls, against one that only does not suffice for an accept. */
 export const MISS_SHARE = 0.5;

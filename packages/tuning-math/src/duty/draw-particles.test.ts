@@ -15,11 +15,11 @@ function straightPulls(count: number) {
 }
 
 describe('drawParticles(pulls)', () => {
-  it('draws all curves that are asked for with few pulls, and fewer beyond eight, down to a seventh', () => {
+  it('draws all curves that are asked for with few pulls, and fewer beyond eight, down to a tenth', () => {
     expect(drawParticles(straightPulls(8)).count).toBe(PARTICLE_COUNT);
     expect(drawParticles(straightPulls(16)).count).toBe(PARTICLE_COUNT / 4);
     expect(drawParticles(straightPulls(20)).count).toBe(0.16 * PARTICLE_COUNT);
-    expect(drawParticles(straightPulls(40)).count).toBe(PARTICLE_COUNT / 7);
+    expect(drawParticles(straightPulls(40)).count).toBe(PARTICLE_COUNT / 10);
   });
 
   it('draws in the order of the library, each curve as often as its weight says', () => {
