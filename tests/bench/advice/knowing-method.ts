@@ -1,11 +1,15 @@
-import { dutyGrid, normalCdf, type BoostGoal, type DutyAdviceRequest } from '@pullbook/tuning-math';
+import {
+  ACCEPT_CONFIDENCE,
+  dutyGrid,
+  normalCdf,
+  type BoostGoal,
+  type DutyAdviceRequest,
+} from '@pullbook/tuning-math';
 import type { ShapeCar } from '@pullbook/practice-car';
 import { RISK_LIMIT, STEP_LIMIT, type Method } from './tune-car.js';
 
 /** How far the whole response may lie from where the one who knows its shape thinks it does, log. */
 const LEVEL_SPREAD = 0.025;
-/** Asked confidence that the mean is inside the tolerance: the same as our advice asks. */
-const CONFIDENCE = 0.955;
 
 /** What is believed of the level, log: a normal. */
 interface Level {
@@ -32,7 +36,7 @@ export function knowingMethod(car: ShapeCar): Method {
       request.pulls.map(({ duty }) => duty),
       inside,
     );
-    if (pulled !== null && inside(pulled) >= CONFIDENCE) return { action: 'accept', duty: pulled };
+    if (pulled !== null && inside(pulled) >= ACCEPT_CONFIDENCE) return { action: 'accept', duty: pulled };
     const allowed = withinReach(request).filter((duty) => overCeiling(duty, noise) <= RISK_LIMIT);
     const duty = highestBy(allowed, inside);
     return { action: duty === null ? 'stop' : 'pull', duty };

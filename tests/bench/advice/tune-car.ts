@@ -1,4 +1,10 @@
-import { dutyGrid, type DutyAction, type DutyAdviceRequest, type EarlierCar } from '@pullbook/tuning-math';
+import {
+  dutyGrid,
+  FAULT_CODES,
+  type DutyAction,
+  type DutyAdviceRequest,
+  type EarlierCar,
+} from '@pullbook/tuning-math';
 import { driveShapeCar, type ShapeCar, type ShapeDrive, type ShapePull } from '@pullbook/practice-car';
 
 /** Code of a stop by hand that may be a fault. */
@@ -85,12 +91,7 @@ export function tuneCar(car: ShapeCar, method: Method, options: TuneOptions = {}
  * Stops after which a tuner looks the car over. The look finds a fault that is there, and ends the run; where there is
  * none, the work goes on with the pulls as they are.
  */
-const MAY_BE_A_FAULT: ReadonlySet<string> = new Set([
-  'peak-soared',
-  'response-lost',
-  'ceiling-passed-again',
-  ODD_READING,
-]);
+const MAY_BE_A_FAULT: ReadonlySet<string> = new Set([...FAULT_CODES, ODD_READING]);
 
 /** Whether somebody looks the car over for a fault that this code tells of, and finds none. */
 function isFoundSound({ truth }: ShapeCar, pulls: readonly ShapePull[], code: string): boolean {

@@ -8,7 +8,7 @@ import { Mind } from '../../../../components/marks/marks';
 import { ProblemNote } from '../../../../components/marks/problem-note';
 import type { SeenPull } from '../../../../offline/pulls-seen';
 import { useFindCarSound } from '../../../../queries/pulls/use-find-car-sound';
-import type { FaultCode } from './fault-of-stop';
+import type { FaultCode } from '@pullbook/tuning-math';
 import styles from './visit.module.css';
 import { whatToLookAt } from './what-to-look-at';
 

@@ -1,12 +1,13 @@
 'use client';
 
 import type { DutyAdvice } from '@pullbook/contracts';
+import type { FaultCode } from '@pullbook/tuning-math';
 import dynamic from 'next/dynamic';
 import { useState } from 'react';
 import { Button } from '../../../../components/button/button';
 import { useUnits } from '../../../../components/units/use-units';
 import type { SeenPull } from '../../../../offline/pulls-seen';
-import { faultOfStop, type FaultCode } from './fault-of-stop';
+import { faultOfStop } from './fault-of-stop';
 import styles from './visit.module.css';
 
 const SoundDialog = dynamic(() => import('./sound-dialog').then((part) => part.SoundDialog));

@@ -1,4 +1,4 @@
-import type { FaultCode } from './fault-of-stop';
+import type { FaultCode } from '@pullbook/tuning-math';
 
 // All of it common practice, no source: a peak out of hand is looked for where boost is held down, a lost one along the
 // way of the charge air and of what keeps the gate shut.
