@@ -2,6 +2,7 @@ import type { BoostGoal, DutyController } from '@pullbook/tuning-math';
 import { drawBetween } from '../random/draw-between.js';
 import { drawOne } from '../random/draw-one.js';
 import type { Random } from '../random/seeded-random.js';
+import { STARTS_BELOW, TARGET_ABOVE_MIN, TARGET_BELOW_MAX, TARGET_GAINS } from './drawn-ranges.js';
 import type { MeanPeakKpa, ResponseShape } from './shape-car.js';
 
 /** What is wanted of a car, and the controller it is to be had with. */
@@ -19,9 +20,6 @@ export interface GoalGround {
   readonly baseKpa: number;
 }
 
-/** Targets that the trade asks for: this many times the base boost. */
-const LEAST_GAIN = 1.15;
-const MOST_GAIN = 3.2;
 /** A setting must make the target within this share of the tolerance, or the controller is too coarse for the car. */
 const GRID_SHARE = 0.7;
 
@@ -48,7 +46,7 @@ function drawTargetKpa(random: Random, { meanKpa, kind }: GoalGround, range: Dut
   const { dutyMin, dutyMax } = range;
   if (kind === 'out-of-reach') return meanKpa(dutyMax) * drawBetween(random, 1.06, 1.4);
   if (kind === 'floor-over-target') return meanKpa(dutyMin) * drawBetween(random, 0.8, 0.94);
-  return meanKpa(drawBetween(random, dutyMin + 12, dutyMax - 6));
+  return meanKpa(drawBetween(random, dutyMin + TARGET_ABOVE_MIN, dutyMax - TARGET_BELOW_MAX));
 }
 
 function nearestDuty(
@@ -66,9 +64,9 @@ function nearestDuty(
 function fits({ meanKpa, kind, baseKpa }: GoalGround, goal: BoostGoal, goodDuty: number): boolean {
   const gain = goal.targetKpa / baseKpa;
   if (kind === 'floor-over-target') return gain > 0.7;
-  if (gain < LEAST_GAIN || gain > MOST_GAIN) return false;
+  if (gain < TARGET_GAINS[0] || gain > TARGET_GAINS[1]) return false;
   if (kind === 'out-of-reach') return true;
   const miss = Math.abs(meanKpa(goodDuty) - goal.targetKpa);
-  const startsBelow = meanKpa(0) < 0.96 * goal.targetKpa;
+  const startsBelow = meanKpa(0) < STARTS_BELOW * goal.targetKpa;
   return miss < GRID_SHARE * goal.toleranceKpa && startsBelow;
 }

@@ -5,6 +5,7 @@ import { seededRandom, type Random } from '../random/seeded-random.js';
 import type { FaultDraw } from './fault-draw.js';
 import type { MeanPeakKpa, ResponseShape, ShapeCar, ShapeConditions, ShapeFault } from './shape-car.js';
 import type { RiseDraw } from './rise-draw.js';
+import { BASE_READING_SPREAD, DRAWN_RANGES } from './drawn-ranges.js';
 import { drawGoal, type DrawnGoal } from './draw-goal.js';
 
 /** Nothing departs from what the shapes were made with. */
@@ -35,7 +36,7 @@ export function drawShapeCar(order: ShapeCarOrder): ShapeCar {
   const { shape, rises, fault, seed, conditions = USUAL_CONDITIONS } = order;
   const random = seededRandom(seed);
   for (let draw = 0; draw < MOST_DRAWS; draw += 1) {
-    const baseKpa = drawBetween(random, 35, 90);
+    const baseKpa = drawBetween(random, ...DRAWN_RANGES.baseKpa);
     const rise = drawOne(random, rises)(random, conditions.steepness);
     const meanKpa = (duty: number): number => baseKpa * rise(duty);
     const goal = drawGoal(random, { meanKpa, kind: shape.kind, baseKpa });
@@ -69,13 +70,13 @@ function assemble(
     seed,
     controller: goal.controller,
     goal: goal.goal,
-    baseKpa: baseKnown ? baseKpa * (1 + 0.03 * drawNormal(random)) : null,
+    baseKpa: baseKnown ? baseKpa * (1 + BASE_READING_SPREAD * drawNormal(random)) : null,
     truth: {
       meanKpa,
-      scatterRatio: conditions.scatter * drawBetween(random, 0.005, 0.025),
-      soakShiftRatio: conditions.soak * drawBetween(random, -0.03, 0.02),
-      soakPulls: drawBetween(random, 3, 10),
-      falsePullShare: conditions.falsePulls * drawBetween(random, 0, 0.04),
+      scatterRatio: conditions.scatter * drawBetween(random, ...DRAWN_RANGES.scatterRatio),
+      soakShiftRatio: conditions.soak * drawBetween(random, ...DRAWN_RANGES.soakShiftRatio),
+      soakPulls: drawBetween(random, ...DRAWN_RANGES.soakPulls),
+      falsePullShare: conditions.falsePulls * drawBetween(random, ...DRAWN_RANGES.falsePullShare),
       fault: drawFault(random, { shape, fault, meanKpa, baseKpa, goal }),
     },
   };

@@ -3,12 +3,9 @@ import { SHOWS_FROM } from '../faults/shows-from.js';
 import { drawBetween } from '../random/draw-between.js';
 import { drawNormal } from '../random/draw-normal.js';
 import { seededRandom } from '../random/seeded-random.js';
+import { DRAWN_RANGES } from './drawn-ranges.js';
 import type { ShapeCar, ShapePull } from './shape-car.js';
 import { soakAfter } from './soak-after.js';
-
-/** A false pull reads low by this share of its mean: a lifted throttle, a slipping wheel, a short run. */
-const FALSE_LOSS_LEAST = 0.05;
-const FALSE_LOSS_MOST = 0.18;
 
 /** A tuning session with one shape car: each pull heats it, and a fault may come. */
 export interface ShapeDrive {
@@ -55,7 +52,7 @@ function pullOnce({ truth, seed }: ShapeCar, { duty, index, soak }: PullPlan): S
   const trueMeanKpa = faulty && truth.fault ? truth.fault.meanKpa(healthyKpa) : healthyKpa;
   const scattered = trueMeanKpa * Math.max(1 + truth.scatterRatio * drawNormal(random), 0.2);
   const isFalse = random() < truth.falsePullShare;
-  const loss = isFalse ? drawBetween(random, FALSE_LOSS_LEAST, FALSE_LOSS_MOST) : 0;
+  const loss = isFalse ? drawBetween(random, ...DRAWN_RANGES.falseLossRatio) : 0;
   return {
     duty,
     peakKpa: scattered * (1 - loss),

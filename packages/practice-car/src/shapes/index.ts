@@ -1,4 +1,5 @@
 export { drawShapeCar, USUAL_CONDITIONS, type ShapeCarOrder } from './draw-shape-car.js';
+export * from './drawn-ranges.js';
 export { driveShapeCar, type ShapeDrive } from './drive-shape-car.js';
 export type { RiseDraw } from './rise-draw.js';
 export type {
@@ -11,3 +12,4 @@ export type {
   ShapeTruth,
 } from './shape-car.js';
 export { DEVELOPMENT_SHAPES, JUDGEMENT_SHAPES, SEEN_SHAPES, type CatalogueEntry } from './shape-catalogue.js';
+export { soakAfter } from './soak-after.js';
