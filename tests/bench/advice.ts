@@ -9,7 +9,6 @@ import { parseArgs } from 'node:util';
 import { calibrate } from './advice/calibration.js';
 import { calibrationPicture } from './advice/calibration-picture.js';
 import { isCarSet } from './advice/car-sets.js';
-import { FORESEEING } from './advice/foreseeing-method.js';
 import { KNOWING } from './advice/knowing-method.js';
 import { METHODS, OURS } from './advice/methods.js';
 import {
@@ -63,8 +62,8 @@ const records = perWorld === 0 ? [] : RECORDS;
 const recordLots = records.map(([, earlier]): Lot => {
   return { set, count: perWorld, seed: seed + RECORD_SEED_AHEAD, earlier, method: OURS };
 });
-const boundLots = [FORESEEING, KNOWING].map((method): Lot => ({ set, count, seed, method }));
-const runs = await runLots([...methodLots, ...worldLots, ...recordLots, ...boundLots], threads);
+const knowingLot: Lot = { set, count, seed, method: KNOWING };
+const runs = await runLots([...methodLots, ...worldLots, ...recordLots, knowingLot], threads);
 const named = [...names, ...worlds.map(({ name }) => name), ...records.map(([name]) => name)].map(
   (name, index) => {
     return { name, runs: runs[index] ?? [] };
@@ -81,7 +80,7 @@ const lines = [
   'What the columns mean: `tests/bench/advice/score-runs.ts`. The oracle knows the curve and keeps the step rule.',
   '',
   ...sideBySideLines(named.slice(0, names.length)),
-  ...boundLines({ ours, foreseeing: runs.at(-2) ?? [], knowing: runs.at(-1) ?? [] }),
+  ...boundLines(ours, runs.at(-1) ?? []),
   ...byShapeLines(ours),
   ...wrongWorldLines(named.slice(names.length, names.length + worlds.length)),
   ...earlierCarLines(named.slice(names.length + worlds.length)),

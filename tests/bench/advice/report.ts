@@ -1,6 +1,5 @@
 import { byShape } from './by-shape.js';
 import { calibrate, PROMISED_PCT, type Calibration } from './calibration.js';
-import { FORESEEING } from './foreseeing-method.js';
 import { KNOWING } from './knowing-method.js';
 import { scoreRuns } from './score-runs.js';
 import { scoreTable } from './score-table.js';
@@ -20,28 +19,21 @@ export function sideBySideLines(methods: readonly NamedRuns[]): string[] {
   return ['## Side by side', '', ...scoreTable('method', methods.map(scored)), ''];
 }
 
-/** Ours beside two who know more, on the cars that can be tuned. */
-export function boundLines({
-  ours,
-  foreseeing,
-  knowing,
-}: Readonly<Record<Who, readonly TuningRun[]>>): string[] {
+/** Ours beside one who knows the response, on the cars that can be tuned. */
+export function boundLines(ours: readonly TuningRun[], knowing: readonly TuningRun[]): string[] {
   const healthy = (runs: readonly TuningRun[]) => runs.filter(({ car }) => car.shape.kind === 'healthy');
   return [
     '## What holds the rest back',
     '',
-    `Beside ours stand two who know more, on the cars that can be tuned. One '${FORESEEING}': our advice with responses drawn from the formulas of these very cars in place of its own, so that no better guess can be made before the first pull. What lies between it and ours is what a better idea of responses could still gain; the rest is the price of finding out, within the limits of step and risk, through scatter, heat soak and false readings. The other '${KNOWING}': it knows each car's own response and scatter and only has to learn its level (within 2.5 %; heat soak and false readings it ignores). Both keep the same limits and ask the same confidence.`,
+    `Beside ours, on the cars that can be tuned, stands one who '${KNOWING}': it knows each car's own response and scatter and only has to learn its level (within 2.5 %; heat soak and false readings it ignores). It keeps the same limits and asks the same confidence. What lies between it and ours is the price of finding the response out, within the limits of step and risk. How much of that price knowledge of responses in general could save is told by [believers who know the formulas](knowledge.md).`,
     '',
     ...scoreTable('who', [
       scored({ name: 'Pullbook', runs: healthy(ours) }),
-      scored({ name: FORESEEING, runs: healthy(foreseeing) }),
       scored({ name: KNOWING, runs: healthy(knowing) }),
     ]),
     '',
   ];
 }
-
-type Who = 'ours' | 'foreseeing' | 'knowing';
 
 export function byShapeLines(ours: readonly TuningRun[]): string[] {
   const rows = byShape(ours).map(([name, runs]) => scored({ name, runs }));

@@ -1,7 +1,6 @@
 import type { ShapeCar, ShapeConditions } from '@pullbook/practice-car';
 import { CAR_SETS, type CarSet } from './car-sets.js';
 import { drawCars } from './draw-cars.js';
-import { FORESEEING, foreseeingMethod } from './foreseeing-method.js';
 import { KNOWING, knowingMethod } from './knowing-method.js';
 import { METHODS } from './methods.js';
 import { earlierCarsOf, type EarlierOrder } from './siblings.js';
@@ -31,9 +30,8 @@ export function runOne(lot: Lot, car: ShapeCar): CarlessRun {
   return tuneCar(car, methodFor(lot, car), { foretell, earlierCars });
 }
 
-function methodFor({ method, set }: Lot, car: ShapeCar): Method {
-  if (method === KNOWING) return knowingMethod(car);
-  return method === FORESEEING ? foreseeingMethod(set) : methodNamed(method);
+function methodFor({ method }: Lot, car: ShapeCar): Method {
+  return method === KNOWING ? knowingMethod(car) : methodNamed(method);
 }
 
 /** How the earlier cars were tuned. */

@@ -8,7 +8,6 @@ import { chanceInside, chanceOverCeiling, type DutySituation } from './duty-situ
 import { peakQuantiles, type Fineness } from './peak-quantiles.js';
 import { predictPeak } from './predict-peak.js';
 import { MANY_PULLS } from './response-settings.js';
-import type { CurveLibrary } from './tabulate-curves.js';
 import { thinPosterior } from './thin-posterior.js';
 
 /** Share of next peaks that a predicted range is meant to hold. */
@@ -33,8 +32,6 @@ const FALSE_CHANCE = 0.5;
  * It advises; a qualified person decides, on a closed course or dynamometer, with over-boost cut set.
  *
  * @param request duties in %, pressures in kPa gauge, usable pulls in the order in which they were made
- * @param responses possible responses in place of the usual ones, see `tabulateCurves`: shows what better knowledge of
- *   them would be worth. Earlier cars are not asked then
  * @returns action, duty (null with `stop`), prediction at that duty, reasons (the first one decided), predicted
  *   response over the whole range, and for an accept the positions of the pulls that prove it
  * @throws {NotFiniteError} a number that is NaN or infinite, named by its path, as in `pulls[2].peakKpa`
@@ -50,9 +47,9 @@ const FALSE_CHANCE = 0.5;
  *   pulls: [{ duty: 10, peakKpa: 62.1 }],
  * }); // { action: 'pull', duty: 20, ... }
  */
-export function adviseDuty(request: DutyAdviceRequest, responses?: CurveLibrary): DutyAdvice {
+export function adviseDuty(request: DutyAdviceRequest): DutyAdvice {
   checkDutyRequest(request);
-  const { situation, decision } = decideForCar(request, responses);
+  const { situation, decision } = decideForCar(request);
   const prediction = decision.duty === null ? null : predictionAt(situation, decision.duty);
   const inside =
     decision.duty === null

@@ -27,8 +27,6 @@ export interface Particles {
 
 /** What else bears on the draw. */
 export interface DrawOptions {
-  /** Possible responses; default the usual ones. */
-  readonly library?: CurveLibrary;
   /** Log weight of each library curve before this car's pulls; left out: all alike. */
   readonly logPrior?: Float64Array;
   /** Number of particles; default `PARTICLE_COUNT`, at most that. */
@@ -55,7 +53,7 @@ const GIVEN_UP_WITH_BUILD = 36;
  * best. Deterministic.
  */
 export function drawParticles(pulls: ScaledPulls, options: DrawOptions = {}): Particles {
-  const { library = curveLibrary() } = options;
+  const library = curveLibrary();
   const { rows, logWeights } = drawRows(library, pulls, options);
   const particles: Particles = {
     count: rows.length,

@@ -1,6 +1,5 @@
 import { DEFAULT_RISK_LIMIT, DEFAULT_STEP_LIMIT } from './check-duty-request.js';
 import type { DutyAdviceRequest } from './duty-advice-types.js';
-import { curveLibrary } from './curve-library.js';
 import { drawParticles } from './draw-particles.js';
 import { dutyGrid } from './duty-grid.js';
 import type { BuildLean } from './earlier-cars.js';
@@ -9,7 +8,7 @@ import type { PeakMixture } from './peak-mixture.js';
 import { chanceMeanBelow, chancePeakAbove, predictPeak } from './predict-peak.js';
 import { responsePosterior, type ResponsePosterior } from './response-posterior.js';
 import { scalePulls, type ScaledPulls } from './scaled-pulls.js';
-import type { CurveLibrary } from './tabulate-curves.js';
+import { suddenRise } from './sudden-rise.js';
 import { thinPosterior } from './thin-posterior.js';
 
 /** Explanations kept for sums over the whole duty range. */
@@ -18,8 +17,6 @@ const THIN_COUNT = 200;
 /** A request, what its pulls say, and the questions that the decision asks of both. */
 export interface DutySituation {
   readonly request: DutyAdviceRequest;
-  /** The responses that are thought possible before any pull. */
-  readonly library: CurveLibrary;
   readonly stepLimit: number;
   readonly riskLimit: number;
   readonly grid: readonly number[];
@@ -35,16 +32,12 @@ export interface DutySituation {
 }
 
 /** Brings a checked request into units of the target and works out the posterior. */
-export function dutySituation(
-  request: DutyAdviceRequest,
-  library: CurveLibrary = curveLibrary(),
-): DutySituation {
+export function dutySituation(request: DutyAdviceRequest): DutySituation {
   const pulls = scalePulls(request.pulls, request);
-  const alone = responsePosterior(pulls, drawParticles(pulls, { library }));
+  const alone = responsePosterior(pulls, drawParticles(pulls));
   const { targetKpa, toleranceKpa, ceilingKpa } = request.goal;
   return {
     request,
-    library,
     stepLimit: request.stepLimit ?? DEFAULT_STEP_LIMIT,
     riskLimit: request.riskLimit ?? DEFAULT_RISK_LIMIT,
     grid: dutyGrid(request.controller),
@@ -67,28 +60,38 @@ export function leaningSituation(
   logPrior: Float64Array,
   lean: BuildLean,
 ): DutySituation {
-  const posterior = responsePosterior(
-    situation.pulls,
-    drawParticles(situation.pulls, { library: situation.library, logPrior }),
-  );
+  const posterior = responsePosterior(situation.pulls, drawParticles(situation.pulls, { logPrior }));
   return { ...situation, posterior, thin: thinPosterior(posterior, THIN_COUNT), lean };
 }
 
-/** Chance that the next peak at this duty passes the ceiling; with earlier cars, the worse of with and without. */
-export function chanceOverCeiling({ posterior, alone, levels }: DutySituation, duty: number): number {
-  const own = chancePeakAbove(predictPeak(alone, duty), levels.ceiling);
-  if (posterior === alone) return own;
-  return Math.max(own, chancePeakAbove(predictPeak(posterior, duty), levels.ceiling));
+/**
+ * Chance that the next peak at this duty passes the ceiling, a sudden rise on new ground reckoned with; with earlier cars,
+ * the worse of with and without.
+ */
+export function chanceOverCeiling(situation: DutySituation, duty: number): number {
+  return worseOf(situation, duty, (mixture) => {
+    const known = chancePeakAbove(mixture, situation.levels.ceiling);
+    return known + (1 - known) * suddenRise(situation, duty, mixture).chance;
+  });
+}
+
+/** How far the next peak is expected to pass the ceiling, log; reckoned like its chance. */
+export function excessOverCeiling(situation: DutySituation, duty: number): number {
+  return worseOf(situation, duty, (mixture) => {
+    return meanExcess(mixture, situation.levels.ceiling) + suddenRise(situation, duty, mixture).excess;
+  });
+}
+
+function worseOf(
+  { posterior, alone }: DutySituation,
+  duty: number,
+  figure: (mixture: PeakMixture) => number,
+): number {
+  const own = figure(predictPeak(alone, duty));
+  return posterior === alone ? own : Math.max(own, figure(predictPeak(posterior, duty)));
 }
 
 /** Chance that a mixture's mean is inside the tolerance. */
 export function chanceInside(mixture: PeakMixture, { low, high }: DutySituation['levels']): number {
   return chanceMeanBelow(mixture, high) - chanceMeanBelow(mixture, low);
-}
-
-/** How far the next peak is expected to pass the ceiling, log; with earlier cars, the worse of with and without. */
-export function excessOverCeiling({ posterior, alone, levels }: DutySituation, duty: number): number {
-  const own = meanExcess(predictPeak(alone, duty), levels.ceiling);
-  if (posterior === alone) return own;
-  return Math.max(own, meanExcess(predictPeak(posterior, duty), levels.ceiling));
 }

@@ -44,11 +44,10 @@ const NO_SIGNS: FaultSigns = {
  * pulls or three are looked at together only where each of them may be out of line.
  */
 export function faultSigns(situation: DutySituation): FaultSigns {
-  const { pulls, library } = situation;
+  const { pulls } = situation;
   const { count } = pulls;
   if (count === 0 || isPlainlyInLine(pulls)) return NO_SIGNS;
   const particles = drawParticles(pullsBefore(situation, Math.min(2, count)), {
-    library,
     count: SIGN_PARTICLES,
     ofFive: SIGN_OF_FIVE,
     withoutDoubted: 0,

@@ -16,4 +16,3 @@ export { FAULT_CODES, type FaultCode } from './fault-codes.js';
 export { adviseDuty } from './advise-duty.js';
 export { dutyGrid } from './duty-grid.js';
 export { predictNextPeak, type NextPeakQuestion } from './predict-next-peak.js';
-export { tabulateCurves, TABLE_POINTS, type CurveLibrary } from './tabulate-curves.js';
