@@ -10,7 +10,7 @@ export default defineConfig({
       'packages/*/src/**/*.test.ts',
       'apps/*/src/**/*.test.ts',
       'apps/start/**/*.test.mjs',
-      'apps/web/{app,client,components,offline,queries}/**/*.test.ts',
+      'apps/web/{app,client,components,offline,practice,queries}/**/*.test.ts',
       'tests/outside/**/*.test.ts',
       'tests/bench/**/*.test.ts',
     ],
