@@ -27,7 +27,7 @@ export function adviseOnce(request: DutyAdviceRequest): TracedDutyAdvice {
     action,
     duty,
     prediction: prediction === null ? null : { ...prediction },
-    reasons: reasons.map(({ code, text }) => ({ code, text })),
+    reasons: reasons.map(({ code, text, pieces }) => ({ code, text, pieces: [...pieces] })),
     curve: curve.map((point) => ({ ...point })),
   };
   const traced = { advice, provedBy };

@@ -1,5 +1,5 @@
 import type { Reason } from '@pullbook/contracts';
-import { formatPressure } from '@pullbook/tuning-math';
+import { amount, sentence } from '@pullbook/tuning-math';
 
 /** What a driven pull is held against. */
 export interface PullBounds {
@@ -32,8 +32,9 @@ export function pullWarnings(pull: WarnedPull, bounds: PullBounds): Reason[] {
   const { ceilingKpa, stepLimit, highestDutyPct, highestHoldPct, provenDutyPct } = bounds;
   const warnings: Reason[] = [];
   if (pull.peakKpa > ceilingKpa) {
-    const text = `The peak (${formatPressure(pull.peakKpa, 'kPa', { fractionDigits: 1 })}) passed the ceiling (${formatPressure(ceilingKpa, 'kPa', { fractionDigits: 1 })}). Stop, find out why, and do not raise duty.`;
-    warnings.push({ code: 'past-ceiling', text });
+    const { text, pieces } =
+      sentence`The peak (${amount(pull.peakKpa, 'kPa')}) passed the ceiling (${amount(ceilingKpa, 'kPa')}). Stop, find out why, and do not raise duty.`;
+    warnings.push({ code: 'past-ceiling', text, pieces: [...pieces] });
   }
   const step = pull.dutyPct <= (provenDutyPct ?? -Infinity) + STEP_SLACK ? 0 : pull.dutyPct - highestDutyPct;
   if (step > stepLimit + STEP_SLACK) {

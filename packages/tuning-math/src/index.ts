@@ -1,5 +1,6 @@
 export * from './errors.js';
 export * from './units/index.js';
+export * from './sentences/index.js';
 export * from './duty/index.js';
 export * from './log/index.js';
 export * from './numerics/index.js';

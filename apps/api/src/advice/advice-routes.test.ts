@@ -165,7 +165,12 @@ describe('GET /tuning-sessions/{id}/next-pull', () => {
       advice: { action: 'pull' },
     });
     expect(answer.advice.duty).toBeLessThanOrEqual(10);
-    expect(answer.advice.reasons.length).toBeGreaterThan(0);
+    const [why, range] = answer.advice.reasons;
+    expect(why.pieces).toContainEqual({ value: answer.advice.duty, unit: '%' });
+    expect(range).toMatchObject({
+      code: 'expected-range',
+      pieces: ['Expect ', { value: expect.any(Number), to: expect.any(Number), unit: 'kPa' }, '.'],
+    });
   });
 
   it('rests on the pulls of this visit and goes no further than the step limit', async () => {

@@ -17,7 +17,7 @@ export function presentGateHoldAdvice(answer: MathAdvice): GateHoldAdvice {
     action,
     holdPct,
     prediction: prediction && { ...prediction },
-    reasons: reasons.map(({ code, text }) => ({ code, text })),
+    reasons: reasons.map(({ code, text, pieces }) => ({ code, text, pieces: [...pieces] })),
     gain: gain && { ...gain },
   };
 }

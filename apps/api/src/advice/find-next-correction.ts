@@ -66,7 +66,13 @@ function askMath({ values, car }: PresetRecord, pulls: readonly LoggedPull[]): A
   const controller = { strengthMin: range.min, strengthMax: range.max, strengthStep: range.step };
   try {
     const { reasons, ...answer } = adviseCorrection({ controller, goal: { targetKpa, toleranceKpa }, pulls });
-    return { advice: { ...answer, reasons: reasons.map((reason) => ({ ...reason })) }, missing: [] };
+    return {
+      advice: {
+        ...answer,
+        reasons: reasons.map(({ code, text, pieces }) => ({ code, text, pieces: [...pieces] })),
+      },
+      missing: [],
+    };
   } catch (error) {
     if (!(error instanceof ArgumentError)) throw error;
     return without(`no advice is possible: ${error.message}`);

@@ -1,3 +1,4 @@
+import { amount, sentence } from '@pullbook/tuning-math';
 import { describe, expect, it } from 'vitest';
 import { readPdf } from './drawing/test-pdf.js';
 import { sheetExample } from './test-records.js';
@@ -85,13 +86,29 @@ describe('jobSheetPdf(sheet, choice)', () => {
       gear: 4,
       peakKpa: 80 + index / 10,
       isVoid: false,
-      verdict: 'usable',
+      verdict: sentence`usable`,
     }));
     const long = { ...sheetExample, presets: [{ ...preset, pulls, strip: { ...preset.strip, pulls } }] };
     const { texts, pageCount } = await readPdf(await jobSheetPdf(long, a4));
     expect(pageCount).toBeGreaterThan(3);
     expect(texts[2]).toContain('Duty % Gear Peak kPa');
     expect(texts.join(' ')).toContain('87.9');
+  });
+
+  it('prints the pressures of a verdict in the unit asked for, and what a person wrote as it was written', async () => {
+    const [preset] = sheetExample.presets;
+    const [pull] = preset?.pulls ?? [];
+    if (!preset || !pull) throw new Error('the example has a preset with a pull');
+    // 100 kPa = 14.50 psi: NIST SP 811, appendix B.8.
+    const verdicts = [
+      sentence`usable: past ${amount(100, 'kPa')}.`,
+      sentence`void: ${'gauge stuck at 90 kPa'}`,
+    ];
+    const pulls = verdicts.map((verdict) => ({ ...pull, verdict }));
+    const sheet = { ...sheetExample, presets: [{ ...preset, pulls }] };
+    const text = (await readPdf(await jobSheetPdf(sheet, { ...a4, pressure: 'psi' }))).texts.join(' ');
+    expect(text).toContain('usable: past 14.5 psi.');
+    expect(text).toContain('void: gauge stuck at 90 kPa');
   });
 
   it('prints names in scripts that the house typeface lacks, and a box for what no typeface has', async () => {

@@ -1,5 +1,5 @@
 import { layoutPeakStrip, layoutResponseChart, type ChartFigures } from '@pullbook/pictures';
-import { sayPressures } from '@pullbook/tuning-math';
+import { writeSentence } from '@pullbook/tuning-math';
 import { drawFacts, drawHeading, drawParagraph } from './drawing/blocks.js';
 import { makeRoom, type Paper } from './drawing/open-paper.js';
 import { drawPicture } from './drawing/picture.js';
@@ -106,7 +106,7 @@ function pullTable(
     String(pull.dutyPct),
     pull.gear === null ? '' : String(pull.gear),
     format.writePeak(pull.peakKpa),
-    sayPressures(pull.verdict, format.write, format.unit),
+    writeSentence(pull.verdict.pieces, format.unit),
   ]);
   const last = preset.pulls.at(-1)?.number ?? 0;
   const blank = Array.from({ length: BLANK_ROWS }, (_, index) => [String(last + index + 1), '', '', '', '']);

@@ -6,6 +6,7 @@ import type {
   StripFigures,
   Units,
 } from '@pullbook/contracts';
+import type { Sentence } from '@pullbook/tuning-math';
 
 /** A pull as it stands on the job sheet's pull table. */
 export interface JobSheetPull {
@@ -17,7 +18,7 @@ export interface JobSheetPull {
   /** Void or not usable. */
   readonly isVoid: boolean;
   /** 'usable', or why it is not, in plain words. */
-  readonly verdict: string;
+  readonly verdict: Sentence;
 }
 
 /** One preset that this visit works on. All pressures kPa gauge. */

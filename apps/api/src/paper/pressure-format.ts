@@ -4,6 +4,7 @@ import { formatPressure, PRESSURE_UNITS } from '@pullbook/tuning-math';
 
 /** How papers write pressures for somebody who reads this unit. */
 export interface PaperFormat extends PressureFormat {
+  readonly unit: Units['pressure'];
   /** A measured peak, with the digit by which pulls differ: 124.6 kPa, 1.25 bar, 18.1 psi. */
   readonly writePeak: (kpa: number) => string;
 }

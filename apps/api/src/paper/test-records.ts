@@ -5,6 +5,7 @@ import {
   type Report,
   type ReportPull,
 } from '@pullbook/contracts';
+import { sentence } from '@pullbook/tuning-math';
 import type { JobSheet } from './job-sheet.js';
 
 /** Invented records that the tests of paper draw; not part of any answer. */
@@ -62,18 +63,18 @@ export const sheetExample: JobSheet = {
         next: null,
       },
       pulls: [
-        { number: 1, dutyPct: 12, gear: 4, peakKpa: 70.2, isVoid: false, verdict: 'usable' },
+        { number: 1, dutyPct: 12, gear: 4, peakKpa: 70.2, isVoid: false, verdict: sentence`usable` },
         {
           number: 2,
           dutyPct: 22,
           gear: 4,
           peakKpa: 61,
           isVoid: true,
-          verdict: 'void: throttle lifted at 3.1 s',
+          verdict: sentence`void: throttle lifted at 3.1 s`,
         },
-        { number: 3, dutyPct: 30, gear: 4, peakKpa: 97.9, isVoid: false, verdict: 'usable' },
-        { number: 4, dutyPct: 34, gear: 4, peakKpa: 109.4, isVoid: false, verdict: 'usable' },
-        { number: 5, dutyPct: 34, gear: 4, peakKpa: 111.1, isVoid: false, verdict: 'usable' },
+        { number: 3, dutyPct: 30, gear: 4, peakKpa: 97.9, isVoid: false, verdict: sentence`usable` },
+        { number: 4, dutyPct: 34, gear: 4, peakKpa: 109.4, isVoid: false, verdict: sentence`usable` },
+        { number: 5, dutyPct: 34, gear: 4, peakKpa: 111.1, isVoid: false, verdict: sentence`usable` },
       ],
     },
     {

@@ -1,4 +1,5 @@
 import { cautionsBeforePulling, PressureUnit, Reason, TemperatureUnit } from '@pullbook/contracts';
+import { sentence, type Sentence } from '@pullbook/tuning-math';
 import { z } from 'zod';
 import { readAdviceRules } from '../advice/read-advice-rules.js';
 import type { JobSheet, JobSheetPreset, JobSheetPull } from '../paper/job-sheet.js';
@@ -75,9 +76,12 @@ function sheetPull(row: SheetVisit['sheet']['pulls'][number]): JobSheetPull {
 
 const Reasons = z.array(Reason);
 
-function verdictOf(row: SheetVisit['sheet']['pulls'][number]): string {
-  if (row.voidedAt !== null) return `void: ${row.voidReason ?? ''}`;
-  const noted = Reasons.parse(row.usable ? row.warnings : row.reasons).map(({ text }) => text);
-  const said = [row.usable ? 'usable' : 'not usable', ...noted].join(': ');
-  return row.foundSoundAt === null ? said : `${said.replace(/\.$/, '')}. Car looked over, sound.`;
+function verdictOf(row: SheetVisit['sheet']['pulls'][number]): Sentence {
+  if (row.voidedAt !== null) return sentence`void: ${row.voidReason ?? ''}`;
+  const said = Reasons.parse(row.usable ? row.warnings : row.reasons)
+    // One that was put on record before reasons came in pieces is printed as it stands.
+    .map(({ text, pieces = [text] }) => ({ text, pieces }))
+    .reduce((all, noted) => sentence`${all}: ${noted}`, row.usable ? sentence`usable` : sentence`not usable`);
+  if (row.foundSoundAt === null) return said;
+  return sentence`${said}${said.text.endsWith('.') ? '' : '.'} Car looked over, sound.`;
 }

@@ -121,8 +121,8 @@ describe('readJobSheet', () => {
           name: 'Dry track',
           state: 'on-test',
           pulls: [
-            { number: 1, dutyPct: 10, isVoid: false, verdict: 'usable' },
-            { number: 2, dutyPct: 20, isVoid: true, verdict: 'void: wrong gear' },
+            { number: 1, dutyPct: 10, isVoid: false, verdict: { text: 'usable' } },
+            { number: 2, dutyPct: 20, isVoid: true, verdict: { text: 'void: wrong gear' } },
           ],
           strip: { targetKpa: 140, ceilingKpa: 155, baseKpa: 55, next: null },
         },
@@ -138,7 +138,7 @@ describe('readJobSheet', () => {
       await shop.tuner.ask('POST', `/pulls/${id}/found-sound`, { payload: {} });
     }
     const sheet = await readJobSheet(shop.desk.actor, yard.visitId, '');
-    const [low, high] = sheet.presets[0]?.pulls.map(({ verdict }) => verdict) ?? [];
+    const [low, high] = sheet.presets[0]?.pulls.map(({ verdict }) => verdict.text) ?? [];
     expect(low).toBe('usable. Car looked over, sound.');
     expect(high).toMatch(/^usable: The peak .* passed the ceiling .*\. Car looked over, sound\.$/);
   });

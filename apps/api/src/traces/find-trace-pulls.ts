@@ -1,6 +1,7 @@
 import type { TracePull } from '@pullbook/contracts';
 import { findConfirmed } from '../logs/find-confirmed.js';
 import type { Actor } from '../plumbing/actor.js';
+import { presentNotice } from './present-notice.js';
 import type { TracedLog } from './load-traced-log.js';
 
 /** The pulls of a log in their order, with the record of those that were taken in. */
@@ -15,7 +16,7 @@ export async function findTracePulls({ db }: Actor, log: TracedLog): Promise<Tra
     peakKpa: pull.peakKpa,
     settledKpa: pull.settledKpa,
     usable: pull.usable,
-    reasons: pull.reasons.map(({ code, text }) => ({ code, text })),
+    reasons: pull.reasons.map(presentNotice),
     record: records.get(index) ?? null,
   }));
 }

@@ -3,6 +3,7 @@ import { TILE_BINS } from '@pullbook/tuning-math';
 import { existsSync } from 'node:fs';
 import { setTimeout as wait } from 'node:timers/promises';
 import type { Actor } from '../plumbing/actor.js';
+import { presentNotice } from './present-notice.js';
 import { DomainError } from '../plumbing/domain-error.js';
 import type { ObjectStore } from '../plumbing/object-store.js';
 import { buildOffThread } from './build-off-thread.js';
@@ -42,7 +43,7 @@ export async function getTraceIndex(actor: Actor, objects: ObjectStore, logId: s
     sampleRateHz: analysis.sampleRateHz,
     tileBins: TILE_BINS,
     pulls: await findTracePulls(actor, log),
-    warnings: analysis.warnings.map(({ code, text }) => ({ code, text })),
+    warnings: analysis.warnings.map(presentNotice),
   };
 }
 

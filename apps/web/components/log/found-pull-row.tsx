@@ -40,7 +40,7 @@ export function FoundPullRow({ index, pull, trace, isTaken, isChosen, onChoose }
           {isTaken ? 'taken in already' : pull.usable ? 'usable' : '▲ not usable'}
           {pull.reasons.length === 0
             ? ''
-            : `: ${pull.reasons.map((reason) => units.say(reason.text)).join('; ')}`}
+            : `: ${pull.reasons.map((reason) => units.sayReason(reason)).join('; ')}`}
         </p>
       </div>
     </li>

@@ -72,7 +72,7 @@ export function FoundPulls({ visitId, log, preset, dutyPct, onDone }: FoundPulls
         <Mind title="About this log">
           <ul>
             {analysis.warnings.map((warning) => (
-              <li key={`${warning.code}${warning.text}`}>{units.say(warning.text)}</li>
+              <li key={`${warning.code}${warning.text}`}>{units.sayReason(warning)}</li>
             ))}
           </ul>
         </Mind>

@@ -1,5 +1,11 @@
 import type { CarLimits } from '@pullbook/contracts';
-import { buildCeiling, ceilingMargins, type CeilingCause, type CeilingLimits } from '@pullbook/tuning-math';
+import {
+  buildCeiling,
+  ceilingMargins,
+  formatPressureBound,
+  type CeilingCause,
+  type CeilingLimits,
+} from '@pullbook/tuning-math';
 import type { PersonsUnits } from '../units/use-units';
 
 /** The limits of a car, as people say them. */
@@ -54,6 +60,6 @@ export function sayBinding(binding: BindingLimit, units: PersonsUnits): string {
   const stated = `${binding.name}, ${units.write(binding.statedKpa)}`;
   if (binding.kpa === binding.statedKpa) return `This car’s lowest limit: ${stated}.`;
   // As it can be typed: never rounded up past the limit.
-  const highest = units.say(`${Math.floor(binding.kpa * 10) / 10} kPa or less`);
-  return `This car’s lowest limit: ${stated}; a ceiling stays below it, at ${highest}.`;
+  const highest = formatPressureBound(binding.kpa, units.pressure, 'less');
+  return `This car’s lowest limit: ${stated}; a ceiling stays below it, at ${highest} ${units.pressureWord} or less.`;
 }

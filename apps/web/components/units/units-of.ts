@@ -1,10 +1,11 @@
-import type { Units } from '@pullbook/contracts';
+import type { Reason, Units } from '@pullbook/contracts';
 import {
   convertPressure,
   formatNumber,
   formatPressure,
   formatTemperature,
   sayPressures,
+  writeSentence,
 } from '@pullbook/tuning-math';
 
 /** Decimals of a measured peak: finer than a goal by one figure. */
@@ -22,6 +23,8 @@ export interface PersonsUnits extends Units {
   readonly peak: (kpa: number) => string;
   /** A text of the book, its pressures in this person's unit. */
   readonly say: (text: string) => string;
+  /** A reason, its pressures in this person's unit. */
+  readonly sayReason: (reason: Pick<Reason, 'text' | 'pieces'>) => string;
   readonly writeTemperature: (celsius: number) => string;
   /** Text to put into a field whose unit stands behind it; empty for null. */
   readonly toField: (kpa: number | null) => string;
@@ -39,6 +42,8 @@ export function unitsOf(units: Units): PersonsUnits {
     write: (kpa) => formatPressure(kpa, pressure),
     figure,
     say: (text) => sayPressures(text, figure, pressure),
+    // One that was put on record before reasons came in pieces stands as it is, with its unit.
+    sayReason: ({ text, pieces = [text] }) => writeSentence(pieces, pressure),
     peak: (kpa) => formatPressure(kpa, pressure, { withUnit: false, fractionDigits: peakDigits[pressure] }),
     writeTemperature: (celsius) => formatTemperature(celsius, temperature),
     toField: (kpa) =>

@@ -46,6 +46,22 @@ export interface Page<T> {
 
 export const IdParams = z.object({ id: Id });
 
+/** A number of a sentence with its unit; `to` is the upper end of a range. Pressures are kPa gauge. */
+export const Amount = z
+  .object({
+    value: z.number(),
+    to: z.number().optional(),
+    unit: z.enum(['kPa', '%', 'points', 'Hz', 's', 'r/min']),
+  })
+  .meta({ id: 'Amount', description: 'A number with its unit; `points` are points of per cent' });
+
 /** A reason in plain words, with a code that programs can rely on. */
-export const Reason = z.object({ code: z.string(), text: z.string() }).meta({ id: 'Reason' });
+export const Reason = z
+  .object({
+    code: z.string(),
+    text: z.string(),
+    /** The same text in pieces, so that its numbers can be shown in other units; left out where it has none. */
+    pieces: z.array(z.union([z.string(), Amount])).optional(),
+  })
+  .meta({ id: 'Reason' });
 export type Reason = z.infer<typeof Reason>;

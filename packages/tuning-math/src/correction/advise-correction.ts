@@ -1,3 +1,4 @@
+import { amount, sentence, type Sentence } from '../sentences/index.js';
 import { formatNumber } from '../units/format-number.js';
 import { checkCorrectionRequest } from './check-correction-request.js';
 import type { CorrectionAdvice, CorrectionReasonCode, CorrectionRequest } from './correction-types.js';
@@ -72,29 +73,31 @@ function answer(
   codes: readonly CorrectionReasonCode[],
 ): CorrectionAdvice {
   const { settledErrorKpa, frequencyHz, dampingRatio } = reading;
-  const reasons = codes.map((code) => ({ code, text: WORDS[code](reading) }));
+  const reasons = codes.map((code) => ({ code, ...WORDS[code](reading) }));
   return { action, strength, settledErrorKpa, frequencyHz, dampingRatio, reasons };
 }
 
-const swing = (reading: CorrectionReading): string => {
-  const frequency = formatNumber(reading.frequencyHz ?? 0, 1);
-  return `${frequency} Hz, damping ratio ${formatNumber(reading.dampingRatio ?? 0, 2)}`;
+const swing = (reading: CorrectionReading): Sentence => {
+  const frequency = amount(reading.frequencyHz ?? 0, 'Hz');
+  return sentence`${frequency}, damping ratio ${formatNumber(reading.dampingRatio ?? 0, 2)}`;
 };
-const error = (reading: CorrectionReading): string => {
+const error = (reading: CorrectionReading): Sentence => {
   const side = reading.settledErrorKpa < 0 ? 'below' : 'above';
-  return `${formatNumber(Math.abs(reading.settledErrorKpa), 1)} kPa ${side} target`;
+  return sentence`${amount(Math.abs(reading.settledErrorKpa), 'kPa')} ${side} target`;
 };
 
-const WORDS: Readonly<Record<CorrectionReasonCode, (reading: CorrectionReading) => string>> = {
-  steady: (reading) => `Boost settles ${error(reading)} and does not hunt: keep the correction strength.`,
-  hunting: (reading) => `Boost hunts at ${swing(reading)}: the correction is too strong.`,
-  sagging: (reading) => `Boost settles ${error(reading)} without hunting: the correction is too weak.`,
+const WORDS: Readonly<Record<CorrectionReasonCode, (reading: CorrectionReading) => Sentence>> = {
+  steady: (reading) =>
+    sentence`Boost settles ${error(reading)} and does not hunt: keep the correction strength.`,
+  hunting: (reading) => sentence`Boost hunts at ${swing(reading)}: the correction is too strong.`,
+  sagging: (reading) =>
+    sentence`Boost settles ${error(reading)} without hunting: the correction is too weak.`,
   'at-lowest-strength': (reading) =>
-    `Boost hunts at ${swing(reading)} at the lowest correction strength: look at actuator, hoses and solenoid.`,
+    sentence`Boost hunts at ${swing(reading)} at the lowest correction strength: look at actuator, hoses and solenoid.`,
   'at-highest-strength': (reading) =>
-    `Boost settles ${error(reading)} at the highest correction strength: find the duty again.`,
+    sentence`Boost settles ${error(reading)} at the highest correction strength: find the duty again.`,
   'hunting-and-sagging': (reading) =>
-    `Boost settles ${error(reading)}, and a stronger correction hunts: no strength cures both. Find the duty again, look for a leak.`,
+    sentence`Boost settles ${error(reading)}, and a stronger correction hunts: no strength cures both. Find the duty again, look for a leak.`,
   'hunting-not-from-correction': (reading) =>
-    `Boost still hunts at ${swing(reading)} although the correction was lowered: the cause lies elsewhere, such as a sticking actuator.`,
+    sentence`Boost still hunts at ${swing(reading)} although the correction was lowered: the cause lies elsewhere, such as a sticking actuator.`,
 };

@@ -1,3 +1,5 @@
+import type { Sentence } from '../sentences/index.js';
+
 /** What a closed-loop controller's correction strength can be set to, in the controller's own unit. */
 export interface CorrectionController {
   readonly strengthMin: number;
@@ -52,5 +54,5 @@ export interface CorrectionAdvice {
   /** Worst hunting at the last strength; null without any that counts. */
   readonly frequencyHz: number | null;
   readonly dampingRatio: number | null;
-  readonly reasons: readonly { readonly code: CorrectionReasonCode; readonly text: string }[];
+  readonly reasons: readonly ({ readonly code: CorrectionReasonCode } & Sentence)[];
 }

@@ -1,3 +1,5 @@
+import type { Sentence } from '../sentences/index.js';
+
 /** What a controller can be set to. All in % duty (share of each period in which the solenoid is energised). */
 export interface DutyController {
   readonly dutyMin: number;
@@ -82,12 +84,12 @@ export type DutyReasonCode =
   | 'scatter-too-wide'
   | 'heat-soak'
   | 'found-sound'
-  | 'earlier-cars';
+  | 'earlier-cars'
+  | 'expected-range';
 
-export interface DutyReason {
+/** Plain words with the numbers, in kPa and % duty, and the same in pieces. */
+export interface DutyReason extends Sentence {
   readonly code: DutyReasonCode;
-  /** Plain words with the numbers, in kPa and % duty. */
-  readonly text: string;
 }
 
 /** Range that the peak of the next pull at the advised duty is expected in, kPa gauge. */

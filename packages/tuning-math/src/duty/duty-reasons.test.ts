@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { writeSentence } from '../sentences/index.js';
 import { adviseDuty } from './advise-duty.js';
 import type { DutyAction, DutyAdviceRequest, DutyPull, DutyReasonCode } from './duty-advice-types.js';
 
@@ -197,10 +198,16 @@ const EXAMPLES: Record<DutyReasonCode, Example> = {
     },
     says: 'Leans on 1 earlier car of this build',
   },
+  'expected-range': {
+    why: 'a pull is asked for',
+    action: 'pull',
+    request: { ...sound, pulls: pulls(...climb) },
+    says: 'Expect 1',
+  },
 };
 
 /** These never decide. */
-const ADDING = ['heat-soak', 'found-sound', 'earlier-cars'];
+const ADDING = ['heat-soak', 'found-sound', 'earlier-cars', 'expected-range'];
 
 describe('adviseDuty gives each of its reasons', () => {
   const examples = Object.entries(EXAMPLES).map(
@@ -215,6 +222,27 @@ describe('adviseDuty gives each of its reasons', () => {
     expect(advice.action).toBe(action);
     expect(advice.duty === null).toBe(action === 'stop');
     for (const { text } of advice.reasons) expect(text).not.toMatch(/NaN|undefined|Infinity|null/);
+  });
+
+  test.each(examples)(
+    '%s has every pressure as a number, for a reader with another unit',
+    (_code, _why, one) => {
+      for (const { text, pieces } of adviseDuty(one.request).reasons) {
+        expect(writeSentence(pieces, 'kPa')).toBe(text);
+        expect(pieces.filter((piece) => typeof piece === 'string').join('')).not.toMatch(/\d ?kPa/);
+        expect(writeSentence(pieces, 'psi').includes('psi')).toBe(text.includes('kPa'));
+      }
+    },
+  );
+
+  test('expected-range gives the range of the prediction, to a tenth of a kPa', () => {
+    const { prediction, reasons } = adviseDuty(EXAMPLES['expected-range'].request);
+    const [range] = reasons.find(({ code }) => code === 'expected-range')?.pieces.slice(1) ?? [];
+    expect(range).toEqual({
+      value: Number(prediction?.lowKpa.toFixed(1)),
+      to: Number(prediction?.highKpa.toFixed(1)),
+      unit: 'kPa',
+    });
   });
 
   test.each(examples.filter(([code]) => !ADDING.includes(code)))(

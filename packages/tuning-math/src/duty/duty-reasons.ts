@@ -1,3 +1,4 @@
+import { amount, sentence, type Amount, type Sentence } from '../sentences/index.js';
 import type { DutyReason, DutyReasonCode, PeakPrediction } from './duty-advice-types.js';
 import type { DutyDecision } from './decide-duty.js';
 import type { DutySituation } from './duty-situation.js';
@@ -11,65 +12,69 @@ export interface ReasonFigures {
   readonly provedBy: readonly number[];
 }
 
-type Sentence = (words: Words) => string;
+type Say = (words: Words) => Sentence;
 
 /** One sentence or two for each code, with the numbers of this request. */
-const SENTENCES: Record<DutyReasonCode, Sentence> = {
+const SENTENCES: Record<DutyReasonCode, Say> = {
   'first-pull': (w) =>
-    `First pull: start low at ${w.duty} % duty, at most ${w.step} points above the controller's minimum. Expect ${w.range}.`,
+    sentence`First pull: start low at ${w.duty} duty, at most ${w.step} above the controller's minimum.`,
   'measure-base': (w) =>
-    `First pull: ${w.isBaseKnown ? 'measure' : 'the base boost of this car is not known, so measure it at'} the lowest duty, ${w.duty} %. Nothing less can be asked of the car, but its chance of passing the ceiling of ${w.ceiling} kPa is above the limit of ${w.risk} %: be ready to lift. Expect ${w.range}.`,
+    sentence`First pull: ${w.isBaseKnown ? 'measure' : 'the base boost of this car is not known, so measure it at'} the lowest duty, ${w.duty}. Nothing less can be asked of the car, but its chance of passing the ceiling of ${w.ceiling} is above the limit of ${w.risk}: be ready to lift.`,
   'step-limit': (w) =>
-    `${w.duty} % is the largest step allowed (${w.step} points above ${w.highest} %, the highest duty pulled so far). Expect ${w.range}.`,
+    sentence`${w.duty} is the largest step allowed (${w.step} above ${w.highest}, the highest duty pulled so far).`,
   'ceiling-risk': (w) =>
-    `A shorter step, to ${w.duty} %: with more, the risk of passing the ceiling of ${w.ceiling} kPa would grow faster than the way gets shorter (never above ${w.risk} % in a pull). Expect ${w.range}.`,
+    sentence`A shorter step, to ${w.duty}: with more, the risk of passing the ceiling of ${w.ceiling} would grow faster than the way gets shorter (never above ${w.risk} in a pull).`,
   'aim-at-target': (w) =>
-    `${w.duty} % is the duty most likely to make ${w.target} kPa within ${w.tolerance} kPa. Expect ${w.range}.`,
+    sentence`${w.duty} is the duty most likely to make ${w.target} within ${w.tolerance}.`,
   'back-down': (w) =>
-    `The last pull made ${w.last} kPa at ${w.lastDuty} %: go back to ${w.duty} %, which is more likely to make ${w.target} kPa. Expect ${w.range}.`,
+    sentence`The last pull made ${w.last} at ${w.lastDuty}: go back to ${w.duty}, which is more likely to make ${w.target}.`,
   confirm: (w) =>
-    `${w.duty} % looks right for ${w.target} kPa, but only with a confidence of ${w.inside} %: one more pull confirms it or shows otherwise.`,
+    sentence`${w.duty} looks right for ${w.target}, but only with a confidence of ${w.inside}: one more pull confirms it or shows otherwise.`,
   'low-reading-in-doubt': (w) =>
-    `The last pull made only ${w.last} kPa at ${w.lastDuty} %, less than the pulls before it lead one to expect. Repeat before raising duty: a false low reading would hide how near the ceiling is.`,
+    sentence`The last pull made only ${w.last} at ${w.lastDuty}, less than the pulls before it lead one to expect. Repeat before raising duty: a false low reading would hide how near the ceiling is.`,
   'high-reading-in-doubt': (w) =>
-    `The last pull made ${w.last} kPa at ${w.lastDuty} %, more than the pulls before it lead one to expect. Repeat before raising duty.`,
+    sentence`The last pull made ${w.last} at ${w.lastDuty}, more than the pulls before it lead one to expect. Repeat before raising duty.`,
   'learn-scatter': (w) =>
-    `With more than ${w.duty} %, the risk of passing the ceiling of ${w.ceiling} kPa would grow faster than the way gets shorter (never above ${w.risk} % in a pull). Pull ${w.duty} % again to learn how far its peaks scatter (${w.scatter} % so far).`,
+    sentence`With more than ${w.duty}, the risk of passing the ceiling of ${w.ceiling} would grow faster than the way gets shorter (never above ${w.risk} in a pull). Pull ${w.duty} again to learn how far its peaks scatter (${w.scatter} so far).`,
   'inside-tolerance': (w) =>
-    `${w.duty} % makes ${w.target} kPa within ${w.tolerance} kPa with a confidence of ${w.inside} %, proved by ${w.proof}.`,
+    sentence`${w.duty} makes ${w.target} within ${w.tolerance} with a confidence of ${w.inside}, proved by ${w.proof}.`,
   'target-out-of-reach': (w) =>
-    `Even full duty (${w.dutyMax} %) does not make ${w.lowEdge} kPa on this car. Highest so far: ${w.best} kPa. Lower the target or look for what holds boost back.`,
+    sentence`Even full duty (${w.dutyMax}) does not make ${w.lowEdge} on this car. Highest so far: ${w.best}. Lower the target or look for what holds boost back.`,
   'floor-over-target': (w) =>
-    `Even the lowest duty (${w.dutyMin} %) makes more than ${w.highEdge} kPa. A softer spring, a larger gate, or a higher target is needed; duty cannot lower boost further.`,
+    sentence`Even the lowest duty (${w.dutyMin}) makes more than ${w.highEdge}. A softer spring, a larger gate, or a higher target is needed; duty cannot lower boost further.`,
   'peak-soared': (w) =>
-    `The last pull soared to ${w.last} kPa at ${w.lastDuty} %, far above what the pulls before it lead one to expect (ceiling ${w.ceiling} kPa). Stop and look for a hose off the actuator, a sticking gate or a solenoid that does not close.`,
+    sentence`The last pull soared to ${w.last} at ${w.lastDuty}, far above what the pulls before it lead one to expect (ceiling ${w.ceiling}). Stop and look for a hose off the actuator, a sticking gate or a solenoid that does not close.`,
   'ceiling-passed-again': (w) =>
-    `The ceiling of ${w.ceiling} kPa was passed again (${w.last} kPa at ${w.lastDuty} %). Stop and find out why peaks do not follow duty.`,
+    sentence`The ceiling of ${w.ceiling} was passed again (${w.last} at ${w.lastDuty}). Stop and find out why peaks do not follow duty.`,
   'response-lost': (w) =>
-    `The last pulls made far less boost than the pulls before them lead one to expect (${w.last} kPa at ${w.lastDuty} %). Stop and look for a leak, a hose off, or a gate that no longer shuts.`,
+    sentence`The last pulls made far less boost than the pulls before them lead one to expect (${w.last} at ${w.lastDuty}). Stop and look for a leak, a hose off, or a gate that no longer shuts.`,
   'no-safe-duty': (w) =>
-    `No duty keeps the chance of passing the ceiling of ${w.ceiling} kPa to the limit of ${w.risk} %, by what is known of this car. Stop: lower base boost or set a higher ceiling that the car stands.`,
+    sentence`No duty keeps the chance of passing the ceiling of ${w.ceiling} to the limit of ${w.risk}, by what is known of this car. Stop: lower base boost or set a higher ceiling that the car stands.`,
   'no-duty-in-tolerance': (w) =>
-    `${w.pulls} pulls have not found a duty that makes ${w.target} kPa within ${w.tolerance} kPa. Stop: the response may fall between two settings, or drift.`,
+    sentence`${w.pulls} pulls have not found a duty that makes ${w.target} within ${w.tolerance}. Stop: the response may fall between two settings, or drift.`,
   'scatter-too-wide': (w) =>
-    `Peaks scatter by ${w.scatter} % from pull to pull, too much for a tolerance of ${w.tolerance} kPa to be proved. Find the cause of the scatter or widen the tolerance.`,
+    sentence`Peaks scatter by ${w.scatter} from pull to pull, too much for a tolerance of ${w.tolerance} to be proved. Find the cause of the scatter or widen the tolerance.`,
   'heat-soak': () =>
-    `The car is soaking with heat, which may move its peaks by up to 4 %; the range allows for it. Prove the preset with a hot pull too.`,
-  'found-sound': (w) => `The car was looked over and found sound: no fault is read into ${w.soundPulls}.`,
+    sentence`The car is soaking with heat, which may move its peaks by up to 4 %; the range allows for it. Prove the preset with a hot pull too.`,
+  'found-sound': (w) =>
+    sentence`The car was looked over and found sound: no fault is read into ${w.soundPulls}.`,
+  'expected-range': (w) => sentence`Expect ${w.range}.`,
   'earlier-cars': (w) =>
     w.follows
-      ? `Leans on ${w.earlierCars} of this build (chance that this one follows: ${w.followsPct} %). Step and ceiling limits stand as without.`
-      : `${w.earlierCars} of this build answered otherwise than this one: the advice rests on this car's own pulls.`,
+      ? sentence`Leans on ${w.earlierCars} of this build (chance that this one follows: ${w.followsPct}). Step and ceiling limits stand as without.`
+      : sentence`${w.earlierCars} of this build answered otherwise than this one: the advice rests on this car's own pulls.`,
 };
 
 /** The reason that decided, then what adds to it. */
 export function dutyReasons(figures: ReasonFigures): DutyReason[] {
   const words = wordsOf(figures);
-  const codes: DutyReasonCode[] = [figures.decision.code];
-  if (figures.decision.action !== 'stop' && figures.situation.pulls.nextHeat > 0.5) codes.push('heat-soak');
-  if (figures.decision.action !== 'stop' && figures.situation.request.soundPulls) codes.push('found-sound');
-  if (figures.decision.action !== 'stop' && figures.situation.lean) codes.push('earlier-cars');
-  return codes.map((code) => ({ code, text: SENTENCES[code](words) }));
+  const { action, code } = figures.decision;
+  const codes: DutyReasonCode[] = [code];
+  if (action === 'pull' || action === 'repeat') codes.push('expected-range');
+  if (action !== 'stop' && figures.situation.pulls.nextHeat > 0.5) codes.push('heat-soak');
+  if (action !== 'stop' && figures.situation.request.soundPulls) codes.push('found-sound');
+  if (action !== 'stop' && figures.situation.lean) codes.push('earlier-cars');
+  return codes.map((code) => ({ code, ...SENTENCES[code](words) }));
 }
 
 type Words = ReturnType<typeof requestWords> & ReturnType<typeof foundWords>;
@@ -85,24 +90,24 @@ function requestWords({ request, riskLimit, stepLimit, posterior, lean }: DutySi
   const { targetKpa, toleranceKpa, ceilingKpa } = request.goal;
   const last = request.pulls[request.pulls.length - 1];
   return {
-    target: short(targetKpa),
-    tolerance: short(toleranceKpa),
-    ceiling: short(ceilingKpa),
-    lowEdge: short(targetKpa - toleranceKpa),
-    highEdge: short(targetKpa + toleranceKpa),
-    dutyMin: short(request.controller.dutyMin),
-    dutyMax: short(request.controller.dutyMax),
-    step: short(stepLimit),
-    risk: short(100 * riskLimit),
-    highest: short(Math.max(request.controller.dutyMin, ...request.pulls.map(({ duty }) => duty))),
-    best: short(Math.max(0, ...request.pulls.map(({ peakKpa }) => peakKpa))),
-    last: last ? short(last.peakKpa) : '',
-    lastDuty: last ? short(last.duty) : '',
+    target: kpa(targetKpa),
+    tolerance: kpa(toleranceKpa),
+    ceiling: kpa(ceilingKpa),
+    lowEdge: kpa(targetKpa - toleranceKpa),
+    highEdge: kpa(targetKpa + toleranceKpa),
+    dutyMin: setting(request.controller.dutyMin),
+    dutyMax: setting(request.controller.dutyMax),
+    step: amount(stepLimit, 'points'),
+    risk: percent(100 * riskLimit),
+    highest: setting(Math.max(request.controller.dutyMin, ...request.pulls.map(({ duty }) => duty))),
+    best: kpa(Math.max(0, ...request.pulls.map(({ peakKpa }) => peakKpa))),
+    last: last ? kpa(last.peakKpa) : '',
+    lastDuty: last ? setting(last.duty) : '',
     pulls: String(request.pulls.length),
     isBaseKnown: (request.baseKpa ?? null) !== null,
     soundPulls:
       request.soundPulls === 1 ? 'its first usable pull' : `its first ${request.soundPulls} usable pulls`,
-    scatter: short(100 * posterior.scatter),
+    scatter: percent(100 * posterior.scatter),
     ...leanWords(lean),
   };
 }
@@ -111,21 +116,21 @@ function leanWords(lean: DutySituation['lean']) {
   const { carCount, share } = lean ?? { carCount: 0, share: 0 };
   return {
     follows: share >= FOLLOWS_FROM,
-    followsPct: short(Math.floor(100 * share)),
+    followsPct: percent(Math.floor(100 * share)),
     earlierCars: carCount === 1 ? '1 earlier car' : `${carCount} earlier cars`,
   };
 }
 
 function foundWords({ decision, prediction, inside, provedBy }: ReasonFigures) {
   return {
-    duty: decision.duty === null ? '' : short(decision.duty),
-    inside: inside === null ? '' : short(Math.floor(1000 * inside) / 10),
-    range: prediction ? `${short(prediction.lowKpa)} to ${short(prediction.highKpa)} kPa` : '',
+    duty: decision.duty === null ? '' : setting(decision.duty),
+    inside: inside === null ? '' : percent(Math.floor(1000 * inside) / 10),
+    range: prediction ? { ...kpa(prediction.lowKpa), to: kpa(prediction.highKpa).value } : '',
     proof: `${provedBy.length === 1 ? 'pull' : 'pulls'} ${provedBy.map((index) => index + 1).join(', ')}`,
   };
 }
 
-/** At most one digit after the point, none where it would be 0. */
-function short(value: number): string {
-  return String(Math.round(value * 10) / 10);
-}
+const kpa = (value: number): Amount => amount(value, 'kPa');
+const percent = (value: number): Amount => amount(value, '%');
+/** A duty, as fine as controllers are set. */
+const setting = (value: number): Amount => amount(value, '%', 2);

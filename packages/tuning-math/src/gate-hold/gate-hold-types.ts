@@ -1,4 +1,5 @@
 import type { BoostGoal, PeakPrediction } from '../duty/duty-advice-types.js';
+import type { Sentence } from '../sentences/index.js';
 
 /** What a controller's gate hold can be set to, all in % of target. */
 export interface HoldController {
@@ -60,10 +61,9 @@ export type GateHoldReasonCode =
   | 'no-safe-hold'
   | 'ceiling-passed-again';
 
-/** A reason in plain words with its numbers. */
-export interface GateHoldReason {
+/** A reason in plain words with its numbers, and the same in pieces. */
+export interface GateHoldReason extends Sentence {
   readonly code: GateHoldReasonCode;
-  readonly text: string;
 }
 
 /** What the next pull at the advised hold will show. */

@@ -1,4 +1,4 @@
-import { formatNumber } from '../units/format-number.js';
+import { amount, sentence, type Sentence } from '../sentences/index.js';
 import { holdReason } from './gate-hold-reasons.js';
 import type { GateHoldReason, HoldGain, HoldPull } from './gate-hold-types.js';
 
@@ -13,10 +13,11 @@ export function holdGain(
   const riseTimeS = lowest === holdPct ? null : difference(before, after, 'riseTimeS');
   const onsetRpm = lowest === holdPct ? null : difference(before, after, 'onsetRpm');
   const words = [
-    riseTimeS === null ? null : `rises in ${formatNumber(riseTimeS, 2)} s less`,
-    onsetRpm === null ? null : `comes ${formatNumber(onsetRpm, 0)} r/min earlier`,
+    riseTimeS === null ? null : sentence`rises in ${amount(riseTimeS, 's', 2)} less`,
+    onsetRpm === null ? null : sentence`comes ${amount(onsetRpm, 'r/min', 0)} earlier`,
   ].filter((word) => word !== null);
-  const reason = words.length === 0 ? null : holdReason.fasterResponse(words.join(' and '), lowest);
+  const gained = words.reduce<Sentence | null>((all, one) => (all ? sentence`${all} and ${one}` : one), null);
+  const reason = gained && holdReason.fasterResponse(gained, lowest);
   return { gain: { riseTimeS, onsetRpm }, reason };
 }
 

@@ -1,3 +1,4 @@
+import type { Sentence } from '../sentences/index.js';
 import type { LogShape } from './reading/log-shape.js';
 import type { ChannelQuantity } from './channel-quantities.js';
 import type { LogNotice } from './log-notice.js';
@@ -55,7 +56,7 @@ export interface LogSamples {
   /** The kept columns by their position in the file: pressures as they were logged, not as boost. */
   readonly byPosition: ReadonlyMap<number, Float32Array>;
   /** Why unit or kind of the boost column is in doubt; null where it is not. */
-  readonly boostDoubt: string | null;
+  readonly boostDoubt: Sentence | null;
   readonly boostSource: 'gauge-column' | 'absolute-column';
   /** Standard uncertainty of all boost because the air pressure had to be assumed, kPa; 0 where it is known. */
   readonly airUncertaintyKpa: number;

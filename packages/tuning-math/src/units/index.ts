@@ -3,6 +3,7 @@ export { convertPressure } from './convert-pressure.js';
 export { convertQuantity, type QuantityConversion } from './convert-quantity.js';
 export { convertTemperature, TEMPERATURE_UNITS, type TemperatureUnit } from './convert-temperature.js';
 export { formatNumber } from './format-number.js';
+export { formatPressureBound } from './format-pressure-bound.js';
 export { formatPressure, type FormatOptions } from './format-pressure.js';
 export { formatTemperature } from './format-temperature.js';
 export { gaugeKpa } from './gauge-kpa.js';

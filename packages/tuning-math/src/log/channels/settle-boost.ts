@@ -1,3 +1,4 @@
+import { amount, sentence, type Sentence } from '../../sentences/index.js';
 import type { LogNotice } from '../log-notice.js';
 import { LogError } from '../log-error.js';
 import type { LogOptions } from '../log-options.js';
@@ -9,7 +10,7 @@ export interface SettledBoost {
   readonly values: Float32Array;
   readonly source: 'gauge-column' | 'absolute-column';
   /** Why its unit or reference is in doubt; null where it is not. */
-  readonly doubt: string | null;
+  readonly doubt: Sentence | null;
   /** Standard uncertainty that all of it shares because air pressure had to be assumed, kPa. */
   readonly airUncertaintyKpa: number;
   readonly notices: readonly LogNotice[];
@@ -53,8 +54,12 @@ export function settleBoost(
 function pressureNotices({ pressure, channel }: SettledColumn): LogNotice[] {
   const name = `column "${channel.header}"`;
   if (pressure?.doubt) {
-    const text = `${name}: ${pressure.doubt}; say its unit and kind in the channel recipe before trusting a figure`;
-    return [{ code: 'pressure-doubtful', text }];
+    return [
+      {
+        code: 'pressure-doubtful',
+        ...sentence`${name}: ${pressure.doubt}; say its unit and kind in the channel recipe before trusting a figure`,
+      },
+    ];
   }
   if (channel.certain || pressure === null) return [];
   const text = `${name} is taken to be ${pressure.unit} ${pressure.reference}, by its values; the channel recipe settles it`;
@@ -80,8 +85,9 @@ function airPressure(
   if (logged >= SOUND_AIR_KPA.low && logged <= SOUND_AIR_KPA.high) return { absKpa: logged, notices: [] };
   const given = options.barometricAbsKpa ?? null;
   if (given !== null) return { absKpa: requireAir(given), notices: [] };
-  const text = `no air pressure in log or tuning session: ${STANDARD_ATMOSPHERE_KPA} kPa is taken, boost may be off by several kPa`;
-  return { absKpa: STANDARD_ATMOSPHERE_KPA, notices: [{ code: 'air-pressure-assumed', text }] };
+  const taken = amount(STANDARD_ATMOSPHERE_KPA, 'kPa', 3);
+  const said = sentence`no air pressure in log or tuning session: ${taken} is taken, boost may be off by ${amount(ASSUMED_AIR_KPA, 'kPa')} (one standard uncertainty)`;
+  return { absKpa: STANDARD_ATMOSPHERE_KPA, notices: [{ code: 'air-pressure-assumed', ...said }] };
 }
 
 function requireAir(absKpa: number): number {

@@ -1,3 +1,4 @@
+import { amount, sentence, type Amount, type Sentence } from '../../sentences/index.js';
 import { baseConversion } from './base-unit.js';
 import type { ColumnFacts } from './column-facts.js';
 import type { ColumnClaim } from './recognise-columns.js';
@@ -9,7 +10,7 @@ export interface SettledPressure {
   /** False where unit or reference is a guess. */
   readonly certain: boolean;
   /** Set where name, unit and values contradict each other, or where several units fit. */
-  readonly doubt: string | null;
+  readonly doubt: Sentence | null;
 }
 
 const UNITS_BY_USE = ['kPa', 'bar', 'psi', 'mbar'] as const;
@@ -25,7 +26,8 @@ const TOLD_SPAN = 2;
  * unless the values cannot be (a "psi" column that reaches 900 kPa). Without a unit the values choose:
  * boost of a road engine lies between 25 and 400 kPa, which leaves one of kPa, bar, psi, mbar, or the
  * answer is doubtful. Values under -3 kPa can only be gauge; a column called absolute or manifold that
- * shows none is absolute. What a person or recipe says is believed unless the values cannot be.
+ * shows none is absolute. What a person or recipe says is believed unless the values cannot be. A column
+ * without samples raises no doubt.
  *
  * @param claim what header, unit row and recipe say
  * @param facts of the column in the file's unit
@@ -33,12 +35,21 @@ const TOLD_SPAN = 2;
  */
 export function settlePressure(claim: ColumnClaim, facts: ColumnFacts): SettledPressure {
   const printed = claim.unit?.dimension === 'pressure' ? claim.unit.unit : null;
-  if (printed !== null) {
-    const scale = baseConversion(printed).scale;
-    const settled = settleReference(claim, facts, scale);
-    const doubt = (claim.byRecipe ? doubtOfTold : doubtOf)(settled.reference, facts, scale);
-    return { unit: printed, ...settled, doubt: settled.doubt ?? doubt };
+  if (facts.sampleCount === 0) {
+    const certain = printed !== null && claim.reference !== null;
+    return { unit: printed ?? 'kPa', reference: claim.reference ?? 'gauge', certain, doubt: null };
   }
+  return printed === null ? settleByValues(claim, facts) : settleByPrint(printed, claim, facts);
+}
+
+function settleByPrint(printed: string, claim: ColumnClaim, facts: ColumnFacts): SettledPressure {
+  const scale = baseConversion(printed).scale;
+  const settled = settleReference(claim, facts, scale);
+  const doubt = (claim.byRecipe ? doubtOfTold : doubtOf)(settled.reference, facts, scale);
+  return { unit: printed, ...settled, doubt: settled.doubt ?? doubt };
+}
+
+function settleByValues(claim: ColumnClaim, facts: ColumnFacts): SettledPressure {
   const fitting = UNITS_BY_USE.filter((unit) => {
     const scale = baseConversion(unit).scale;
     return fits(settleReference(claim, facts, scale).reference, facts, scale);
@@ -49,15 +60,15 @@ export function settlePressure(claim: ColumnClaim, facts: ColumnFacts): SettledP
     fitting.length === 1
       ? settled.doubt
       : fitting.length === 0
-        ? `no usual unit fits values from ${show(facts.low)} to ${show(facts.high)}`
-        : `values up to ${show(facts.high)} could be ${fitting.join(' or ')}`;
+        ? sentence`no usual unit fits values from ${show(facts.low)} to ${show(facts.high)}`
+        : sentence`values up to ${show(facts.high)} could be ${fitting.join(' or ')}`;
   return { unit, reference: settled.reference, certain: false, doubt };
 }
 
 interface SettledReference {
   readonly reference: 'gauge' | 'absolute';
   readonly certain: boolean;
-  readonly doubt: string | null;
+  readonly doubt: Sentence | null;
 }
 
 const GAUGE: SettledReference = { reference: 'gauge', certain: true, doubt: null };
@@ -66,7 +77,7 @@ function settleReference(claim: ColumnClaim, facts: ColumnFacts, scale: number):
   const lowKpa = facts.low * scale;
   const isVacuumSeen = lowKpa < VACUUM_KPA;
   if (claim.reference === 'absolute' && isVacuumSeen) {
-    return { ...GAUGE, certain: false, doubt: `it is called absolute but falls to ${show(lowKpa)} kPa` };
+    return { ...GAUGE, certain: false, doubt: sentence`it is called absolute but falls to ${kpa(lowKpa)}` };
   }
   if (claim.reference !== null) return { reference: claim.reference, certain: true, doubt: null };
   if (isVacuumSeen) return GAUGE;
@@ -77,13 +88,13 @@ function settleReference(claim: ColumnClaim, facts: ColumnFacts, scale: number):
 
 function settleManifold(lowKpa: number, highKpa: number): SettledReference {
   if (lowKpa > 8 && highKpa > ABSOLUTE_SPAN.leastHigh) return { ...GAUGE, reference: 'absolute' };
-  const doubt = `its name says absolute, its values up to ${show(highKpa)} kPa do not`;
+  const doubt = sentence`its name says absolute, its values up to ${kpa(highKpa)} do not`;
   return { ...GAUGE, certain: false, doubt };
 }
 
 function settleUnmarked(lowKpa: number, highKpa: number): SettledReference {
   if (lowKpa <= 15 || highKpa <= 85) return GAUGE;
-  const doubt = 'it never falls to zero: gauge or absolute cannot be told';
+  const doubt = sentence`it never falls to zero: gauge or absolute cannot be told`;
   return { reference: lowKpa > 80 ? 'absolute' : 'gauge', certain: false, doubt };
 }
 
@@ -93,28 +104,31 @@ function fits(reference: 'gauge' | 'absolute', facts: ColumnFacts, scale: number
   return highKpa >= span.leastHigh && highKpa <= span.mostHigh && facts.low * scale >= span.leastLow;
 }
 
-function doubtOf(reference: 'gauge' | 'absolute', facts: ColumnFacts, scale: number): string | null {
+function doubtOf(reference: 'gauge' | 'absolute', facts: ColumnFacts, scale: number): Sentence | null {
   const span = reference === 'gauge' ? GAUGE_SPAN : ABSOLUTE_SPAN;
   const [lowKpa, highKpa] = [facts.low * scale, facts.high * scale];
   if (highKpa <= span.mostHigh && lowKpa >= span.leastLow) return null;
-  return `${show(lowKpa)} to ${show(highKpa)} kPa is no boost of a road engine`;
+  return sentence`${rangeKpa(lowKpa, highKpa)} is no boost of a road engine`;
 }
 
 /**
  * What a person or recipe said is believed as far as it can be: a logger that was set to another unit since, under
  * the same header, must not pass in silence.
  */
-function doubtOfTold(reference: 'gauge' | 'absolute', facts: ColumnFacts, scale: number): string | null {
+function doubtOfTold(reference: 'gauge' | 'absolute', facts: ColumnFacts, scale: number): Sentence | null {
   const [lowKpa, highKpa] = [facts.low * scale, facts.high * scale];
   const { mostHigh, leastLow } = reference === 'gauge' ? GAUGE_SPAN : ABSOLUTE_SPAN;
-  const span = `${show(lowKpa)} to ${show(highKpa)} kPa`;
   if (highKpa > TOLD_SPAN * mostHigh || lowKpa < Math.min(leastLow, 0))
-    return `it is said to be ${reference}, but ${span} cannot be`;
+    return sentence`it is said to be ${reference}, but ${rangeKpa(lowKpa, highKpa)} cannot be`;
   if (reference === 'gauge' && lowKpa > ABSOLUTE_SPAN.leastHigh)
-    return `it is said to be gauge, but ${span} never falls near zero`;
+    return sentence`it is said to be gauge, but ${rangeKpa(lowKpa, highKpa)} never falls near zero`;
   return null;
 }
 
+/** Read off the values: four figures say enough. */
 function show(value: number): string {
   return String(Number(value.toPrecision(4)));
 }
+
+const kpa = (value: number): Amount => amount(Number(show(value)), 'kPa', 3);
+const rangeKpa = (lowKpa: number, highKpa: number): Amount => ({ ...kpa(lowKpa), to: kpa(highKpa).value });

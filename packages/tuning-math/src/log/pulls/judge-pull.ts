@@ -1,3 +1,4 @@
+import { amount, sentence, type Sentence } from '../../sentences/index.js';
 import { partOf } from '../filter/series.js';
 import type { LogNotice } from '../log-notice.js';
 import type { LogOptions } from '../log-options.js';
@@ -17,7 +18,7 @@ export interface JudgedPull {
   readonly gear: GearFinding;
   readonly slipPct: number | null;
   readonly lowestThrottlePct: number | null;
-  readonly boostDoubt: string | null;
+  readonly boostDoubt: Sentence | null;
 }
 
 /**
@@ -41,7 +42,12 @@ export function judgePull(pull: JudgedPull, options: LogOptions, settings: PullS
 function judgeDoubt({ boostDoubt }: JudgedPull): LogNotice[] {
   return boostDoubt === null
     ? []
-    : [{ code: 'pressure-doubtful', text: `unit or kind of the boost column is in doubt: ${boostDoubt}` }];
+    : [
+        {
+          code: 'pressure-doubtful',
+          ...sentence`unit or kind of the boost column is in doubt: ${boostDoubt}`,
+        },
+      ];
 }
 
 function judgeLift({ lowestThrottlePct }: JudgedPull, settings: PullSettings): LogNotice[] {
@@ -88,7 +94,7 @@ function judgeFullScale({ data }: JudgedPull, options: LogOptions): LogNotice[] 
   return [
     {
       code: 'sensor-full-scale',
-      text: `the sensor stands at its full scale of ${top.levelKpa.toFixed(0)} kPa: the true peak is higher and not known`,
+      ...sentence`the sensor stands at its full scale of ${amount(top.levelKpa, 'kPa', 0)}: the true peak is higher and not known`,
     },
   ];
 }

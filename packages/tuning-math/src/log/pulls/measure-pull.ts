@@ -1,3 +1,4 @@
+import { amount, sentence } from '../../sentences/index.js';
 import { firstIndexFrom, type Series } from '../filter/series.js';
 import type { LogPull } from '../log-analysis.js';
 import type { LogNotice } from '../log-notice.js';
@@ -108,8 +109,10 @@ const WIDEST_SHARE = 0.01;
 /** Said where two standard uncertainties are more than a hundredth of the peak. */
 function peakNote({ peakKpa, uncertaintyKpa }: PeakMeasure): LogNotice[] {
   if (2 * uncertaintyKpa <= WIDEST_SHARE * Math.abs(peakKpa)) return [];
-  const text = `the peak is known only to ±${(2 * uncertaintyKpa).toFixed(1)} kPa (two standard uncertainties)`;
-  return [{ code: 'peak-uncertain', text }];
+  const known = amount(2 * uncertaintyKpa, 'kPa');
+  return [
+    { code: 'peak-uncertain', ...sentence`the peak is known only to ±${known} (two standard uncertainties)` },
+  ];
 }
 
 function spikeNote(data: PullData): LogNotice[] {

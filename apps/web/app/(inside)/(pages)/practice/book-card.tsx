@@ -103,7 +103,7 @@ function EndAdvice({ advice, title, look, children }: EndAdviceProps) {
     <section className={`${look} ${bench.next}`} aria-labelledby="next-title">
       <h2 id="next-title">{title}</h2>
       {advice.reasons.map((reason) => (
-        <p key={reason.code}>{units.say(reason.text)}</p>
+        <p key={reason.code}>{units.sayReason(reason)}</p>
       ))}
       {children}
     </section>

@@ -57,7 +57,12 @@ export function BookColumn({
                   </td>
                   <td>
                     <b>{sayAdvice(advice)}</b>
-                    <span className="soft small">{units.say(advice?.reasons[0]?.text ?? '')}</span>
+                    <span className="soft small">
+                      {(advice?.reasons ?? [])
+                        .filter(({ code }, place) => place === 0 || code === 'expected-range')
+                        .map(units.sayReason)
+                        .join(' ')}
+                    </span>
                   </td>
                 </tr>
               ))}

@@ -65,7 +65,7 @@ function Head({ logId, index }: Readonly<{ logId: string; index: TraceIndex }>) 
           <Mind>
             <ul>
               {warnings.map((one) => (
-                <li key={`${one.code}${one.text}`}>{units.say(one.text)}</li>
+                <li key={`${one.code}${one.text}`}>{units.sayReason(one)}</li>
               ))}
             </ul>
           </Mind>

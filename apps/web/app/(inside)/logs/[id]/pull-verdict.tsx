@@ -10,7 +10,7 @@ import styles from './log.module.css';
 /** What became of a pull: usable or why not, and where it stands in the book. */
 export function PullVerdict({ view, pull }: Readonly<{ view: TraceView; pull: TracePull }>) {
   const units = useUnits();
-  const reasons = pull.reasons.map((reason) => units.say(reason.text)).join('; ');
+  const reasons = pull.reasons.map((reason) => units.sayReason(reason)).join('; ');
   const { record } = pull;
   const mark = pullMark(pull);
   const ceiling = record?.ceilingKpa ?? null;

@@ -48,10 +48,10 @@ export function AcceptPart({ preset, visit, advice }: AcceptPartProps) {
           </p>
         </div>
         <div className={styles.why}>
-          <p className={styles.whyFirst}>{units.say(first?.text ?? '')}</p>
+          <p className={styles.whyFirst}>{first === undefined ? null : units.sayReason(first)}</p>
           {rest.map((reason) => (
             <p key={reason.code} className="small">
-              {units.say(reason.text)}
+              {units.sayReason(reason)}
             </p>
           ))}
           {advice.prediction === null ? null : <Expected prediction={advice.prediction} />}

@@ -4,7 +4,6 @@ import type { DutyAdvice, NextPull, Prediction } from '@pullbook/contracts';
 import { formatNumber } from '@pullbook/tuning-math';
 import { Help } from '../../../../components/help/help';
 import { useUnits } from '../../../../components/units/use-units';
-import { sayWhy } from './say-why';
 import styles from './visit.module.css';
 
 interface AdvicePartProps {
@@ -15,7 +14,8 @@ interface AdvicePartProps {
 
 /** The next duty in very large figures, why, and what to expect of it. */
 export function AdvicePart({ number, next, advice }: AdvicePartProps) {
-  const [first, ...rest] = advice.reasons;
+  // The range stands in figures of its own below.
+  const [first, ...rest] = advice.reasons.filter(({ code }) => code !== 'expected-range');
   const units = useUnits();
   const step = sayStep(advice, next.highestDutyPct);
   return (
@@ -33,11 +33,11 @@ export function AdvicePart({ number, next, advice }: AdvicePartProps) {
       <div className={styles.why}>
         <p className={styles.whyFirst}>
           {step === null ? null : <b>{step}. </b>}
-          {first === undefined ? null : sayWhy(first.text, units)}
+          {first === undefined ? null : units.sayReason(first)}
         </p>
         {rest.map((reason) => (
           <p key={reason.code} className="small">
-            {units.say(reason.text)}
+            {units.sayReason(reason)}
           </p>
         ))}
         {advice.prediction === null ? null : (

@@ -53,7 +53,7 @@ function CorrectionAnswer({ preset, next, advice }: AnswerProps) {
         {titles[advice.action]} {advice.strength ?? ''}
       </p>
       {advice.reasons.map((reason) => (
-        <p key={reason.code}>{units.say(reason.text)}</p>
+        <p key={reason.code}>{units.sayReason(reason)}</p>
       ))}
       <Figures advice={advice} />
       <p className="small soft">

@@ -12,10 +12,10 @@ export function Reasons({ advice }: Readonly<{ advice: GateHoldAdvice }>) {
   const [first, ...rest] = advice.reasons;
   return (
     <>
-      <p className={styles.whyFirst}>{units.say(first?.text ?? '')}</p>
+      <p className={styles.whyFirst}>{first === undefined ? null : units.sayReason(first)}</p>
       {rest.map((reason) => (
         <p key={reason.code} className="small">
-          {units.say(reason.text)}
+          {units.sayReason(reason)}
         </p>
       ))}
     </>

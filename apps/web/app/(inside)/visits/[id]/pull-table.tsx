@@ -84,7 +84,7 @@ function VoidCell({ pull, onVoid }: VoidCellProps) {
 function Verdict({ pull }: Readonly<{ pull: SeenPull }>) {
   const units = useUnits();
   if (pull.voidedAt !== null) return <>void: {pull.voidReason}</>;
-  const why = pull.reasons.map((reason) => units.say(reason.text)).join('; ');
+  const why = pull.reasons.map((reason) => units.sayReason(reason)).join('; ');
   const verdict = pull.usable ? 'usable' : `not usable: ${why}`;
   return (
     <>

@@ -77,7 +77,7 @@ export function RecordPanel({ preset, session, controller, next, number, pulls, 
           setPad('peakKpa');
           const what = `${units.peak(read.data.peakKpa)} ${units.pressureWord} at ${read.data.dutyPct} %`;
           notices.done(`Pull ${number ?? ''} written down: ${what}.`);
-          for (const warning of warnings) notices.mind(`Pull ${number ?? ''}: ${units.say(warning.text)}`);
+          for (const warning of warnings) notices.mind(`Pull ${number ?? ''}: ${units.sayReason(warning)}`);
         },
       },
     );

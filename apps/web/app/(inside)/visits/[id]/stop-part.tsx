@@ -30,7 +30,7 @@ export function StopPart({ visitId, advice, pulls }: StopPartProps) {
       </h2>
       {advice.reasons.map((reason, index) => (
         <p key={reason.code} className={index === 0 ? styles.stopReason : undefined}>
-          {units.say(reason.text)}
+          {units.sayReason(reason)}
         </p>
       ))}
       {fault === null || last === undefined ? (

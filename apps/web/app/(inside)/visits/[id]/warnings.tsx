@@ -8,7 +8,7 @@ export function Warnings({ warnings }: Readonly<{ warnings: readonly Reason[] }>
   return warnings.map((warning) => (
     <span key={warning.code} className={styles.warning}>
       <span aria-hidden="true">▲ </span>
-      {units.say(warning.text)}
+      {units.sayReason(warning)}
     </span>
   ));
 }
