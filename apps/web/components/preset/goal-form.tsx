@@ -51,7 +51,7 @@ export function GoalForm({ preset, car, onDone }: GoalFormProps) {
         Agree target and ceiling of {preset.slot} {preset.name}
       </h2>
       {preset.purpose === '' ? null : <p className="soft">For: {preset.purpose}</p>}
-      <GoalFields car={car} draft={draft} />
+      <GoalFields car={car} slot={preset.slot} draft={draft} />
       <ProblemNote error={change.error} />
       <Button type="submit" kind="act" big busy={change.isPending}>
         Agree target and ceiling

@@ -72,7 +72,7 @@ export function PresetForm({ car, presets, onDone, onCancel }: PresetFormProps) 
         ) : null}
       </div>
       <TextField label="What it is for" hint="Fuel, tyres, weather, driver." {...draft.bind('purpose')} />
-      <GoalFields car={car} draft={draft} />
+      <GoalFields car={car} slot={Number(draft.values.slot)} draft={draft} />
       <ProblemNote error={create.error} />
       <div className="row">
         <Button type="submit" kind="act" big busy={create.isPending}>
