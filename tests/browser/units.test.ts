@@ -40,24 +40,3 @@ test('who reads boost in psi is not told of kPa on the pages of a visit and its 
   expect(inPsi, 'lines in psi').toBeGreaterThan(20);
   await context.close();
 });
-
-test('who types a target that another preset of the car has, is told of it in psi, and not of any other', async () => {
-  const { context, page } = await signIn(browser(), origin, 'owner@pullbook.example');
-  await tellMe(page, { units: { pressure: 'psi', temperature: 'F' } });
-  const { carId } = await findCard(page, /^next pull/i);
-  const answer = await page.request.get(`/api/v1/cars/${carId}/presets`);
-  const { items } = (await answer.json()) as { items: { name: string; targetKpa: number | null }[] };
-  const other = items.find(({ targetKpa }) => targetKpa !== null);
-  if (!other?.targetKpa) throw new Error('the car has a preset with a target');
-  await page.goto(`/cars/${carId}`);
-  await page.getByRole('button', { name: 'Add preset' }).first().click();
-  const form = page.getByRole('dialog');
-  // 1 psi = 6.894757 kPa: NIST SP 811, appendix B.8.
-  await form.getByLabel('Target, psi').fill((other.targetKpa / 6.894757).toFixed(1));
-  const hint = form.getByRole('status').filter({ hasText: `${other.name} has much the same target` });
-  await hint.waitFor();
-  expect(await hint.innerText()).toMatch(/target, [\d.]+\spsi ± [\d.]+: a car that makes one makes the other/);
-  await form.getByLabel('Target, psi').fill('1');
-  await hint.waitFor({ state: 'detached' });
-  await context.close();
-});

@@ -26,6 +26,7 @@ export function PresetForm({ car, presets, onDone, onCancel }: PresetFormProps) 
   const create = useCreatePreset(car.id);
   const controller = useControllers().data?.find((one) => one.id === car.controllerId);
   const freeSlot = firstFree(presets.map((one) => one.slot));
+  const holderOf = (slot: number) => presets.find((one) => one.slot === slot);
   const draft = useDraft({
     name: '',
     purpose: '',
@@ -56,7 +57,12 @@ export function PresetForm({ car, presets, onDone, onCancel }: PresetFormProps) 
       <h2 id="new-preset">New preset for {car.plate}</h2>
       <div className="columns">
         <TextField label="Name" required hint="Such as: everyday, road tyres, wet" {...draft.bind('name')} />
-        <TextField label="Slot" inputMode="numeric" {...draft.bind('slot')} />
+        <TextField
+          label="Slot"
+          inputMode="numeric"
+          hint={sayHolder(holderOf(Number(draft.values.slot)))}
+          {...draft.bind('slot')}
+        />
         {controller?.hasTimedOverride === true ? (
           <ChoiceField
             label="Kind"
@@ -83,6 +89,10 @@ export function PresetForm({ car, presets, onDone, onCancel }: PresetFormProps) 
     </form>
   );
 }
+
+/** Nothing for a free slot. */
+const sayHolder = (holder: Preset | undefined): string | undefined =>
+  holder === undefined ? undefined : `Holds ${holder.name}, which this one would replace.`;
 
 function firstFree(taken: readonly number[]): number {
   let slot = 1;

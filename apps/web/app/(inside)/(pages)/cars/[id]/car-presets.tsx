@@ -34,7 +34,10 @@ export function CarPresets({ car, mayTune }: CarPresetsProps) {
       <div className="row">
         <h2 id="presets">Presets</h2>
         <span className="grow" />
-        {mayTune ? <Button onClick={() => setOpened({ kind: 'add' })}>Add preset</Button> : null}
+        {/* Not before the list is there: the form looks for a free slot in it. */}
+        {mayTune && presets.data !== undefined ? (
+          <Button onClick={() => setOpened({ kind: 'add' })}>Add preset</Button>
+        ) : null}
       </div>
       <ProblemNote error={presets.error} onRetry={() => void presets.refetch()} />
       {presets.isPending ? <Skeleton lines={3} label="Loading the presets" /> : null}
