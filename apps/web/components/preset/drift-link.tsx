@@ -1,7 +1,6 @@
 import type { DriftAlarm } from '@pullbook/contracts';
 import { formatNumber } from '@pullbook/tuning-math';
 import Link from 'next/link';
-import { useUnits } from '../units/use-units';
 import styles from './drift-link.module.css';
 
 interface DriftLinkProps {
@@ -19,14 +18,13 @@ const ruleNames: Readonly<Record<DriftAlarm['rule'], string>> = {
 
 /** A standing drift alarm with the rule that fired, leading to the charts; nothing while none stands. */
 export function DriftLink({ carId, presetId, name, drift }: DriftLinkProps) {
-  const units = useUnits();
   if (drift === null) return null;
   const amount = `${formatNumber(Math.abs(drift.driftPct), 1)} % ${drift.driftPct < 0 ? 'lower' : 'higher'}`;
   return (
     <Link
       href={`/cars/${carId}/outlook?preset=${presetId}`}
       className={styles.alarm}
-      title={units.say(drift.text)}
+      title={drift.text}
       draggable={false}
     >
       <span aria-hidden="true">▲ </span>

@@ -6,7 +6,7 @@ const inKpa =
   /(?:(-?\d+(?:\.\d+)?) (to|and|±) )?(-?\d+(?:\.\d+)?) kPa(?: ± (\d+(?:\.\d+)?)(?! ?kPa|[\d.]))?(?: or (more|less)\b)?/g;
 
 /**
- * A text of the book in the unit of a person or paper. What is missing, refusals, and what drift and board say come as
+ * A text of the book in the unit of a person or paper. What is missing, refusals, and what holds a visit up on the board come as
  * text alone, with their pressures in kPa, as the API speaks; every one of them is written anew, a bound rounded to its
  * safe side. Reasons come in pieces: `writeSentence` writes them.
  *

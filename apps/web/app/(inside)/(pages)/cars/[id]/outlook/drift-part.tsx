@@ -59,14 +59,13 @@ export function DriftPart({ outlook }: Readonly<{ outlook: PresetOutlook }>) {
 }
 
 function Verdict({ drift }: Readonly<{ drift: PresetDrift }>) {
-  const units = useUnits();
   const isAlarm = drift.alarm !== null;
   return (
     <div className={isAlarm ? styles.alarm : styles.quiet} role={isAlarm ? 'alert' : 'note'}>
       <p>
         <span aria-hidden="true">{isAlarm ? '▲ ' : '✓ '}</span>
         <b>{isAlarm ? 'Drift alarm. ' : ''}</b>
-        {units.say(drift.text)}
+        {drift.text}
       </p>
       {isAlarm ? (
         <p>
