@@ -32,12 +32,14 @@ describe('reportPdf(report, address, choice)', () => {
       'Choose slot 1 on the controller',
       'Calls up slot 3 for 6 s',
       'Proven by 4 full-load pulls at the settings that are now stored. None passed the ceiling.',
+      'While this preset was tuned, the car was looked over after pull 3 (Wed, 25 Nov 2026, ',
       'Ines Marwell',
       'e3b0 c442 98fc 1c14',
       'The seal holds',
     ]) {
       expect(text).toContain(wanted);
     }
+    expect(text.match(/looked over/g)).toHaveLength(1);
     expect(text.indexOf('Over-boost can destroy')).toBeLessThan(text.indexOf('Everyday'));
   });
 

@@ -1,4 +1,4 @@
-import { letterheadOf, type PresetEvidence, type Report } from '@pullbook/contracts';
+import { letterheadOf, type Report, type ReportPreset } from '@pullbook/contracts';
 import { layoutPeakStrip } from '@pullbook/pictures';
 import { drawFacts, drawHeading, drawMind, drawParagraph } from './drawing/blocks.js';
 import { makePaper, makeRoom, type Paper } from './drawing/open-paper.js';
@@ -52,7 +52,7 @@ export async function reportPdf(report: Report, address: PaperAddress, choice: P
 }
 
 interface PrintedPreset {
-  readonly preset: PresetEvidence;
+  readonly preset: ReportPreset;
   readonly words: PresetWords;
   /** Of the times on this paper. */
   readonly timeZone: string;
@@ -81,6 +81,7 @@ function drawPreset(
   at = makeRoom(paper, at, picture.height);
   at += drawPicture(paper, root, picture, { x: left, y: at }) + 5;
   at = drawParagraph(paper, root, words.proof, at);
+  if (words.lookedOver !== '') at = drawParagraph(paper, root, words.lookedOver, at);
   if (words.pulls.length === 0) return at + 8;
   return drawTable(paper, root, pullTable(words, timeZone, format), at) + 12;
 }

@@ -1,7 +1,8 @@
-import type { PresetEvidence, Report, ReportPull } from '@pullbook/contracts';
+import type { Report, ReportPreset, ReportPull } from '@pullbook/contracts';
 import type { StripFigures } from '@pullbook/pictures';
 import { sayPressures } from '@pullbook/tuning-math';
 import type { PaperFormat } from './pressure-format.js';
+import { writeInstant } from './write-instant.js';
 
 /** What page and paper say of one preset, so that both say the same. */
 export interface PresetWords {
@@ -11,11 +12,13 @@ export interface PresetWords {
   readonly facts: readonly { readonly label: string; readonly value: string; readonly note: string }[];
   /** What the proof rests on, in whole sentences. */
   readonly proof: string;
+  /** That the car was looked over and found sound, as a whole sentence; empty where it never was. */
+  readonly lookedOver: string;
   readonly strip: StripFigures;
   readonly pulls: readonly ReportPull[];
 }
 
-export function presetWords(report: Report, preset: PresetEvidence, format: PaperFormat): PresetWords {
+export function presetWords(report: Report, preset: ReportPreset, format: PaperFormat): PresetWords {
   const pulls = report.pulls.filter(
     (pull) => pull.presetId === preset.presetId && !pull.isVoid && pull.dutyPct === preset.dutyPct,
   );
@@ -26,13 +29,14 @@ export function presetWords(report: Report, preset: PresetEvidence, format: Pape
     use: howToUse(preset),
     facts: factsOf(preset, format),
     proof: proofOf(preset, pulls.length, format),
+    lookedOver: lookedOver(preset, report.paperHeader.timeZone),
     strip: { baseKpa: null, targetKpa, toleranceKpa, ceilingKpa, pulls, next: null },
     pulls,
   };
 }
 
 /** 'Slot 2', or 'Slot 3, timed override, 6 s'. */
-export function slotWords({ slot, kind, holdSeconds }: PresetEvidence): string {
+export function slotWords({ slot, kind, holdSeconds }: ReportPreset): string {
   if (kind === 'standing') return `Slot ${slot}`;
   return `Slot ${slot}, timed override${holdSeconds === null ? '' : `, ${holdSeconds} s`}`;
 }
@@ -49,7 +53,7 @@ export const sealWords = {
   how: 'The seal is a check sum (SHA-256) over all that was signed. Compare these groups with the ones on the other copy of this report, printed or on screen: if every group is the same, nothing was changed.',
 } as const;
 
-function howToUse(preset: PresetEvidence): string {
+function howToUse(preset: ReportPreset): string {
   if (preset.kind === 'standing') {
     return `Choose slot ${preset.slot} on the controller; it stays until you choose another.`;
   }
@@ -57,7 +61,7 @@ function howToUse(preset: PresetEvidence): string {
   return `Calls up slot ${preset.slot} for ${time}, then the controller goes back to the preset that you chose before. Only where there is room for it.`;
 }
 
-function factsOf(preset: PresetEvidence, format: PaperFormat): PresetWords['facts'] {
+function factsOf(preset: ReportPreset, format: PaperFormat): PresetWords['facts'] {
   const { targetKpa, toleranceKpa, ceilingKpa, meanPeakKpa, lowestPeakKpa, highestPeakKpa } = preset;
   const unit = format.unit;
   const facts = [];
@@ -83,7 +87,7 @@ function factsOf(preset: PresetEvidence, format: PaperFormat): PresetWords['fact
   return facts;
 }
 
-function proofOf(preset: PresetEvidence, pullCount: number, format: PaperFormat): string {
+function proofOf(preset: ReportPreset, pullCount: number, format: PaperFormat): string {
   if (!preset.accepted) return 'Not proven: the figures do not yet show that the target is held.';
   const pulls = `${pullCount} full-load ${pullCount === 1 ? 'pull' : 'pulls'}`;
   const heat = preset.heatSoakedPull
@@ -97,13 +101,22 @@ function proofOf(preset: PresetEvidence, pullCount: number, format: PaperFormat)
 }
 
 /** Sign-offs from before proofs were sealed with them say neither how they were proven nor what was missing. */
-function isProven({ accepted, proven, proof, unproven }: PresetEvidence): boolean {
+function isProven({ accepted, proven, proof, unproven }: ReportPreset): boolean {
   return accepted && (proven || (proof === null && unproven.length === 0));
 }
 
-function promiseOf({ proof }: PresetEvidence, format: PaperFormat): string {
+function promiseOf({ proof }: ReportPreset, format: PaperFormat): string {
   if (proof === null || proof.lowKpa === null || proof.highKpa === null) return '';
   const share = `${Math.round(proof.coverageRatio * 100)}\u00a0% of all pulls`;
   const range = `${format.writePeak(proof.lowKpa)} to ${format.writePeak(proof.highKpa)}\u00a0${format.unit}`;
   return ` With a confidence of ${Math.round(proof.confidenceRatio * 100)}\u00a0%, at least ${share} lie within ${range}.`;
+}
+
+/** Said of the whole visit: the pull that made somebody look need not be one of those that prove the preset. */
+function lookedOver({ foundSound }: ReportPreset, timeZone: string): string {
+  if (foundSound.length === 0) return '';
+  const looks = foundSound.map(
+    ({ afterPull, at }) => `after pull ${afterPull} (${writeInstant(at, timeZone)})`,
+  );
+  return `While this preset was tuned, the car was looked over ${looks.join(' and ')}, and nothing wrong was found.`;
 }

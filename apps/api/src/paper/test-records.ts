@@ -142,6 +142,7 @@ export const reportExample: Report = {
       heatSoakedPull: true,
       proven: true,
       unproven: [],
+      foundSound: [{ afterPull: 3, at: '2026-11-25T09:30:00.000Z' }],
       proof: {
         isProven: true,
         ...{ coverageRatio: 0.9, confidenceRatio: 0.95, pullsAskedFor: 3, pullsLikelyNeeded: 4 },
@@ -173,6 +174,7 @@ export const reportExample: Report = {
       heatSoakedPull: false,
       proven: false,
       unproven: [],
+      foundSound: [],
       proof: null,
       missing: [],
     },

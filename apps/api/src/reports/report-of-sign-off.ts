@@ -1,4 +1,10 @@
-import { cautionsForDriving, type PaperHeader, type Report, type ReportPull } from '@pullbook/contracts';
+import {
+  cautionsForDriving,
+  type PaperHeader,
+  type Report,
+  type ReportPreset,
+  type ReportPull,
+} from '@pullbook/contracts';
 import { sealHolds, type Seal } from '../sign-off/seal.js';
 import { SealedContent } from '../sign-off/sealed-content.js';
 
@@ -16,7 +22,7 @@ export function reportOfSignOff(signOff: Seal, paperHeader: PaperHeader): Report
     visitNumber: sealed.visit.number,
     plate: sealed.car.plate,
     model: sealed.car.model,
-    presets: sealed.presets,
+    presets: sealed.presets.map(reportPreset),
     pulls: sealed.pulls.map(reportPull),
     cautions: [...cautionsForDriving],
     signedName: sealed.signedName,
@@ -24,6 +30,10 @@ export function reportOfSignOff(signOff: Seal, paperHeader: PaperHeader): Report
     sealSha256: signOff.sealSha256,
     sealHolds: sealHolds(signOff),
   };
+}
+
+function reportPreset({ foundSound, ...preset }: SealedContent['presets'][number]): ReportPreset {
+  return { ...preset, foundSound: foundSound.map(({ afterPull, at }) => ({ afterPull, at })) };
 }
 
 function reportPull(pull: SealedContent['pulls'][number]): ReportPull {

@@ -67,6 +67,15 @@ describe('GET /reports/{token}', () => {
     expect(JSON.stringify(links)).not.toContain(url);
   });
 
+  it('tells that the car was looked over, but not who did it and what they noted', async () => {
+    const { id } = await pullAt(shop.tuner, yard, 10);
+    await shop.tuner.ask('POST', `/pulls/${id}/found-sound`, { payload: { note: 'gate free' } });
+    await signOff();
+    const answer = await open((await makeLink()).json().url);
+    expect(answer.json().presets[0].foundSound).toEqual([{ afterPull: 1, at: '2026-11-25T09:00:00.000Z' }]);
+    for (const inside of ['gate free', shop.tuner.actor.name]) expect(answer.body).not.toContain(inside);
+  });
+
   it('tells the sealed words even after the car and the preset were renamed', async () => {
     await signOff();
     const { url } = (await makeLink()).json();

@@ -17,6 +17,7 @@ export async function loadEvidence(
     select: {
       ...{ presetId: true, number: true, dutyPct: true, holdPct: true, peakKpa: true },
       ...{ usable: true, heatSoaked: true, overrideOn: true, heldForS: true, foundSoundAt: true },
+      ...{ foundSoundNote: true, foundSoundBy: true },
     },
   });
   return presets

@@ -1,4 +1,4 @@
-import type { PresetEvidence } from '@pullbook/contracts';
+import type { FoundSound, PresetEvidence } from '@pullbook/contracts';
 import type { PresetAdvice } from '@pullbook/next-pull';
 import type { WorkshopRules } from '../advice/read-advice-rules.js';
 import type { PresetPull, PresetRecord } from '../presets/load-presets.js';
@@ -6,6 +6,13 @@ import { adviceOf } from '../presets/present-preset.js';
 import { presentProof } from '../presets/present-proof.js';
 import { presetStanding } from '../presets/preset-standing.js';
 import { sayMissing } from '../presets/say-missing.js';
+
+/** A standing pull of the visit, with what was written down when the car was looked over after it. */
+export interface EvidencePull extends PresetPull {
+  readonly foundSoundAt: Date | null;
+  readonly foundSoundNote: string | null;
+  readonly foundSoundBy: string | null;
+}
 
 /**
  * What the data of one visit say of a preset, and why it cannot be signed off yet. The ceiling counts as kept when no
@@ -15,7 +22,7 @@ import { sayMissing } from '../presets/say-missing.js';
  */
 export function presetEvidence(
   preset: PresetRecord,
-  pulls: readonly PresetPull[],
+  pulls: readonly EvidencePull[],
   rules: WorkshopRules,
 ): PresetEvidence {
   const { id, revision, values, isReplaced } = preset;
@@ -42,6 +49,7 @@ export function presetEvidence(
     ceilingKept,
     heatSoakedPull: usable.some((pull) => pull.heatSoaked),
     ...ofProof,
+    foundSound: pulls.flatMap(foundSoundOf),
     missing: [
       ...(isReplaced ? ['a newer preset took its slot'] : []),
       ...asked.missing,
@@ -50,6 +58,12 @@ export function presetEvidence(
       ...(rules.signOffNeedsProof ? ofProof.unproven.map((part) => `not proven: ${part}`) : []),
     ],
   };
+}
+
+function foundSoundOf({ number, foundSoundAt, foundSoundNote, foundSoundBy }: EvidencePull): FoundSound[] {
+  if (foundSoundAt === null) return [];
+  const at = foundSoundAt.toISOString();
+  return [{ afterPull: number, at, note: foundSoundNote ?? '', by: foundSoundBy ?? '' }];
 }
 
 /** What the pulls of the visit prove, whether the preset is signed off already or not. */

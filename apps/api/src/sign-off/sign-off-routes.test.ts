@@ -11,6 +11,8 @@ import {
   type TestYard,
 } from '../tuning-sessions/test-yard.js';
 
+import { sealContent } from './seal.js';
+
 let shop: TestWorkshop;
 let yard: TestYard;
 beforeEach(async () => {
@@ -57,6 +59,22 @@ describe('GET /visits/{id}/sign-off', () => {
     expect(evidence.lowestPeakKpa).toBeLessThanOrEqual(evidence.meanPeakKpa);
     expect(evidence.highestPeakKpa).toBeLessThanOrEqual(testPreset.ceilingKpa);
     expect(evidence.provingPullNumbers.length).toBeGreaterThan(0);
+  });
+
+  it('tells that the car was looked over and found sound, until the pull is voided', async () => {
+    const first = await pullAt(shop.tuner, yard, 10);
+    const second = await pullAt(shop.tuner, yard, 20);
+    const foundSound = (id: string, note: string) =>
+      shop.tuner.ask('POST', `/pulls/${id}/found-sound`, { payload: { note } });
+    await foundSound(first.id, '');
+    await foundSound(second.id, 'gate free');
+    const looks = [
+      { afterPull: 1, at: '2026-11-25T09:00:00.000Z', note: '', by: shop.tuner.actor.name },
+      { afterPull: 2, at: '2026-11-25T09:00:00.000Z', note: 'gate free', by: shop.tuner.actor.name },
+    ];
+    expect((await read()).presets[0].foundSound).toEqual(looks);
+    await shop.tuner.ask('POST', `/pulls/${second.id}/void`, { payload: { reason: 'throttle lifted' } });
+    expect((await read()).presets[0].foundSound).toEqual(looks.slice(0, 1));
   });
 
   it("does not find another workshop's visit", async () => {
@@ -188,6 +206,26 @@ describe('POST /visits/{id}/sign-off', () => {
     });
     expect(answer.statusCode).toBe(200);
     expect((await read()).presets[0]).toMatchObject({ revision: 2, targetKpa: 140 });
+  });
+
+  it('seals the looks at the car, and still opens what was sealed before they were told', async () => {
+    await proveTestPreset(shop.tuner, yard);
+    const { db } = shop.owner.actor;
+    const { id: pullId, number } = await db.pull.findFirstOrThrow({ orderBy: { number: 'desc' } });
+    await shop.tuner.ask('POST', `/pulls/${pullId}/found-sound`, { payload: { note: 'hoses on' } });
+    await sign();
+    expect(await read()).toMatchObject({
+      sealHolds: true,
+      presets: [{ foundSound: [{ afterPull: number, note: 'hoses on' }] }],
+    });
+    const { id, sealedText } = await db.signOff.findFirstOrThrow();
+    const before = JSON.parse(sealedText);
+    for (const preset of before.presets) delete preset.foundSound;
+    await db.signOff.update({ where: { id }, data: sealContent(before) });
+    expect(await read()).toMatchObject({ state: 'sealed', sealHolds: true, presets: [{ foundSound: [] }] });
+    const { url } = (await shop.desk.ask('POST', `/visits/${yard.visitId}/report`)).json();
+    const report = await shop.app.inject({ url: url.replace('/r/', '/api/v1/reports/') });
+    expect(report.json()).toMatchObject({ sealHolds: true, presets: [{ foundSound: [] }] });
   });
 
   it('says so when the sealed text was changed behind its back', async () => {

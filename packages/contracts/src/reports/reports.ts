@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { Id, Instant, Line } from '../basics/basics.js';
-import { PresetEvidence } from '../sign-off/sign-off.js';
+import { FoundSound, PresetEvidence } from '../sign-off/sign-off.js';
 import { PaperHeader, PaperSize } from '../people/paper-header.js';
 import { PressureUnit, Units } from '../people/people.js';
 
@@ -34,6 +34,12 @@ export const ReportPull = z
   .meta({ id: 'ReportPull' });
 export type ReportPull = z.infer<typeof ReportPull>;
 
+/** What a report says of one preset: who looked the car over, and what they noted, stays in the workshop. */
+export const ReportPreset = PresetEvidence.extend({
+  foundSound: z.array(FoundSound.pick({ afterPull: true, at: true })).default([]),
+}).meta({ id: 'ReportPreset' });
+export type ReportPreset = z.infer<typeof ReportPreset>;
+
 /** What the customer reads. */
 export const Report = z
   .object({
@@ -44,7 +50,7 @@ export const Report = z
     visitNumber: z.number().int(),
     plate: Line,
     model: Line,
-    presets: z.array(PresetEvidence),
+    presets: z.array(ReportPreset),
     /** The visit's pulls of these presets, in order. */
     pulls: z.array(ReportPull),
     cautions: z.array(z.string()),

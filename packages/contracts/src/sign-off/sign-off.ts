@@ -16,6 +16,12 @@ export const SignOffItem = z
   })
   .meta({ id: 'SignOffItem' });
 
+/** That the car was looked over after a pull and nothing wrong was found. */
+export const FoundSound = z
+  .object({ afterPull: z.number().int(), at: Instant, note: Note, by: Line })
+  .meta({ id: 'FoundSound' });
+export type FoundSound = z.infer<typeof FoundSound>;
+
 /** What the data say of one preset, filled in by the book and not by hand. */
 export const PresetEvidence = z
   .object({
@@ -45,6 +51,8 @@ export const PresetEvidence = z
     proof: PresetProof.nullable().default(null),
     /** What is missing before it is proven. */
     unproven: z.array(z.string()).default([]),
+    /** Looks at the car after standing pulls of this visit; sign-offs from before they were sealed name none. */
+    foundSound: z.array(FoundSound).default([]),
     /** Why it cannot be signed off yet; empty when it can. */
     missing: z.array(z.string()),
   })

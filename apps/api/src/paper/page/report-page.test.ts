@@ -19,6 +19,7 @@ describe('reportPage(report, place)', () => {
       '110\u00a0±\u00a04\u00a0kPa',
       'aria-label="Boost in kPa: target 110 ± 4, ceiling 125; 4 pulls',
       'Proven by 4 full-load pulls',
+      'the car was looked over after pull 3 (Wed, 25 Nov 2026, ',
       'Overtaking',
       'Signed off',
       'Ines Marwell',
@@ -74,6 +75,17 @@ describe('reportPage(report, place)', () => {
     const page = reportPage({ ...reportExample, sealHolds: false }, place);
     expect(page.indexOf('The seal does not hold')).toBeLessThan(page.indexOf('Before you use full boost'));
     expect(page).not.toContain('The seal holds');
+  });
+
+  it('names every look at the car, and says nothing of any where there was none', () => {
+    const [first, second] = reportExample.presets;
+    if (first === undefined || second === undefined) throw new Error('the example has two presets');
+    expect(reportPage({ ...reportExample, presets: [second] }, place)).not.toContain('looked over');
+    const at = (day: number, afterPull: number) => ({ afterPull, at: `2026-11-${day}T12:00:00.000Z` });
+    const twice = { ...first, foundSound: [at(24, 3), at(25, 6)] };
+    expect(reportPage({ ...reportExample, presets: [twice] }, place)).toMatch(
+      /looked over after pull 3 \(Tue, 24 Nov 2026, .{5}\) and after pull 6 \(Wed, 25 Nov 2026, .{5}\), and nothing wrong was found\./,
+    );
   });
 
   it('does not call a peak proven that is not', () => {

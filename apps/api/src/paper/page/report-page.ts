@@ -2,8 +2,8 @@ import {
   letterheadOf,
   type Letterhead,
   type PaperHeader,
-  type PresetEvidence,
   type Report,
+  type ReportPreset,
   type Units,
 } from '@pullbook/contracts';
 import { layoutPeakStrip, renderSvg } from '@pullbook/pictures';
@@ -83,7 +83,7 @@ function unitLinks({ path, pressure }: ReportPlace): Html {
   </nav>`;
 }
 
-function presetSection(words: PresetWords, preset: PresetEvidence, format: PaperFormat): Html {
+function presetSection(words: PresetWords, preset: ReportPreset, format: PaperFormat): Html {
   return html`<article class="sheet">
     <div class="name">
       <h2>${words.heading}</h2>
@@ -102,7 +102,7 @@ function presetSection(words: PresetWords, preset: PresetEvidence, format: Paper
     </dl>
     <figure>${strip(words, NARROW, format)}${strip(words, WIDE, format)}</figure>
     <p>${words.proof}</p>
-    ${pullTable(words, format)}
+    ${words.lookedOver === '' ? html`` : html`<p>${words.lookedOver}</p>`} ${pullTable(words, format)}
   </article>`;
 }
 

@@ -1,10 +1,11 @@
 'use client';
 
-import type { PresetEvidence } from '@pullbook/contracts';
+import type { FoundSound, PresetEvidence } from '@pullbook/contracts';
 import type { ReactNode } from 'react';
 import { Help } from '../../../../../components/help/help';
 import type { HelpWord } from '../../../../../components/help/words';
 import { Mind } from '../../../../../components/marks/marks';
+import { sayDate } from '../../../../../components/time/say-when';
 import { useUnits, type PersonsUnits } from '../../../../../components/units/use-units';
 import { DriftBeforeSigning } from './drift-before-signing';
 import styles from './sign-off.module.css';
@@ -75,6 +76,7 @@ function factsOf(evidence: PresetEvidence, units: PersonsUnits): ReadonlyArray<r
     ['Proven', yes(evidence.proven, sayProof(evidence, units), units.say(evidence.unproven.join('; ')))],
     ['Ceiling kept', sayCeilingKept(evidence)],
     ['Heat-soaked pull', yes(evidence.heatSoakedPull, 'present', 'none')],
+    ...sayLooks(evidence),
   ];
 }
 
@@ -103,6 +105,14 @@ function sayPeaks(
   const mean = `mean ${units.peak(meanPeakKpa)} ${units.pressureWord}`;
   if (lowestPeakKpa === null || highestPeakKpa === null) return mean;
   return `${mean}, from ${units.peak(lowestPeakKpa)} to ${units.peak(highestPeakKpa)}`;
+}
+
+function sayLooks({ foundSound }: PresetEvidence): ReadonlyArray<readonly [string, string]> {
+  return foundSound.length === 0 ? [] : [['Looked over, sound', foundSound.map(sayLook).join('; ')]];
+}
+
+function sayLook({ afterPull, at, note, by }: FoundSound): string {
+  return `after pull ${afterPull}${note === '' ? '' : `: ${note}`} (${by}, ${sayDate(at)})`;
 }
 
 function sayPulls({ usablePullCount, provingPullNumbers }: PresetEvidence): string {
