@@ -2,7 +2,7 @@ import type { AdviceBasis, DutyAdvice, SettingRange } from '@pullbook/contracts'
 import { ArgumentError, type DutyAdviceRequest } from '@pullbook/tuning-math';
 import { pullsAtBaseHold } from './pulls-at-base-hold.js';
 import { adviseOnce, type TracedDutyAdvice } from './advise-once.js';
-import { foundSoundAfter } from './found-sound-after.js';
+import { soundPulls } from './sound-pulls.js';
 
 /** The workshop's own rules for every advice. */
 export type AdviceRules = AdviceBasis['rules'];
@@ -81,19 +81,6 @@ function requestOf(
     pulls: usable.map(({ dutyPct, peakKpa }) => ({ duty: dutyPct, peakKpa: Math.max(0, peakKpa) })),
     ...(earlierCars ? { earlierCars } : {}),
   };
-}
-
-/**
- * How many of the pulls that the advice rests on were made when the car was found sound. A look at the car after a pull
- * that does not count here, such as one at another gate hold, speaks for those before it as well.
- */
-function soundPulls(
-  pulls: readonly AdvicePull[],
-  usable: readonly AdvicePull[],
-): Pick<DutyAdviceRequest, 'soundPulls'> {
-  const after = foundSoundAfter(pulls);
-  const count = after === null ? 0 : usable.filter((pull) => pull.number <= after).length;
-  return count === 0 ? {} : { soundPulls: count };
 }
 
 function judge(

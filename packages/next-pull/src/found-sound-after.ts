@@ -1,4 +1,5 @@
-interface LookedAfter {
+/** A pull, and when somebody looked the car over after it and found nothing wrong; null where nobody did. */
+export interface LookedAfter {
   readonly number: number;
   readonly foundSoundAt: Date | string | null | undefined;
 }

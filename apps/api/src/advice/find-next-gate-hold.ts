@@ -1,19 +1,16 @@
 import { cautionsBeforePulling, type GateHoldAdvice, type NextGateHold } from '@pullbook/contracts';
+import { foundSoundAfter, soundPulls } from '@pullbook/next-pull';
 import { adviseGateHold, ArgumentError, type GateHoldRequest } from '@pullbook/tuning-math';
 import type { Actor } from '../plumbing/actor.js';
-import type { PresetRecord } from '../presets/load-presets.js';
+import type { PresetPull, PresetRecord } from '../presets/load-presets.js';
 import { adviceOf } from '../presets/present-preset.js';
 import { presentGateHoldAdvice } from './advise-hold.js';
 import { loadBenchPreset } from './load-bench-preset.js';
 import { missingBeforePull } from './missing-before-pull.js';
 import { readAdviceRules, type WorkshopRules } from './read-advice-rules.js';
 
-/** A standing, usable pull of the visit as the search for the gate hold sees it. */
-export interface HoldPullRecord {
-  readonly number: number;
-  readonly dutyPct: number;
-  readonly holdPct: number | null;
-  readonly peakKpa: number;
+/** A standing pull of the visit as the search for the gate hold sees it. */
+interface HoldPullRecord extends PresetPull {
   readonly settledKpa: number | null;
   readonly riseTimeS: number | null;
   readonly onsetRpm: number | null;
@@ -37,15 +34,14 @@ export async function findNextGateHold(
 ): Promise<NextGateHold> {
   const { session, preset } = await loadBenchPreset(actor.db, sessionId, presetId);
   const rules = await readAdviceRules(actor);
-  const pulls: HoldPullRecord[] = await actor.db.pull.findMany({
-    where: { visitId: session.visit.id, presetId, voidedAt: null, usable: true },
-    orderBy: { number: 'asc' },
-  });
+  const standing = await standingPulls(actor, session.visit.id, presetId);
   const { dutyPct, gateHoldPct } = preset.values;
-  const atDuty = pulls.filter((pull) => dutyPct !== null && Math.abs(pull.dutyPct - dutyPct) <= SAME_PCT);
+  const atDuty = standing.filter(
+    (pull) => pull.usable && dutyPct !== null && Math.abs(pull.dutyPct - dutyPct) <= SAME_PCT,
+  );
   const counted = atDuty.filter(isCounted);
-  const asked = askMath(preset, rules, counted);
-  const visitPreset = { ...preset, pulls: await dutyPulls(actor, session.visit.id, presetId) };
+  const asked = askMath(preset, rules, { counted, standing });
+  const visitPreset = { ...preset, pulls: standing };
   const missing = [
     ...asked.missing,
     ...missingOfDuty(visitPreset, rules, counted.length > 0),
@@ -66,6 +62,7 @@ export async function findNextGateHold(
     overshootLimitPct: rules.overshootLimitPct,
     restsOnPulls: counted.map((pull) => pull.number),
     provingPullNumbers: asked.provedBy.flatMap((index) => counted[index]?.number ?? []),
+    foundSoundAfterPull: foundSoundAfter(standing),
     notCountedPulls: atDuty.filter((pull) => !isCounted(pull)).map((pull) => pull.number),
   };
 }
@@ -74,11 +71,7 @@ function isCounted(pull: HoldPullRecord): pull is CountedPull {
   return pull.holdPct !== null && pull.settledKpa !== null;
 }
 
-function dutyPulls(
-  { db }: Actor,
-  visitId: string,
-  presetId: string,
-): Promise<PresetRecord['pulls'][number][]> {
+function standingPulls({ db }: Actor, visitId: string, presetId: string): Promise<HoldPullRecord[]> {
   return db.pull.findMany({ where: { visitId, presetId, voidedAt: null }, orderBy: { number: 'asc' } });
 }
 
@@ -88,8 +81,14 @@ interface Asked {
   readonly provedBy: readonly number[];
 }
 
-function askMath(preset: PresetRecord, rules: WorkshopRules, counted: readonly CountedPull[]): Asked {
-  const request = requestOf(preset, rules, counted);
+/** The pulls that the search rests on, and all that stand: the car may have been looked over after any of them. */
+interface HoldPulls {
+  readonly counted: readonly CountedPull[];
+  readonly standing: readonly HoldPullRecord[];
+}
+
+function askMath(preset: PresetRecord, rules: WorkshopRules, pulls: HoldPulls): Asked {
+  const request = requestOf(preset, rules, pulls);
   if (typeof request === 'string') return { advice: null, missing: [request], provedBy: [] };
   try {
     const answer = adviseGateHold(request);
@@ -104,7 +103,7 @@ function askMath(preset: PresetRecord, rules: WorkshopRules, counted: readonly C
 function requestOf(
   { values, car }: PresetRecord,
   rules: WorkshopRules,
-  counted: readonly CountedPull[],
+  { counted, standing }: HoldPulls,
 ): GateHoldRequest | string {
   const range = car.controller?.holdPct ?? null;
   if (range === null) return "this car's controller has no gate hold";
@@ -119,6 +118,7 @@ function requestOf(
       ...{ holdPct, settledKpa, riseTimeS, onsetRpm },
       peakKpa: Math.max(0, peakKpa),
     })),
+    ...soundPulls(standing, counted),
   };
 }
 

@@ -127,3 +127,48 @@ describe('GET /tuning-sessions/{id}/next-gate-hold', () => {
     expect((await shop.tuner.ask('GET', strange)).statusCode).toBe(422);
   });
 });
+
+describe('a gate hold search that stopped since the ceiling was passed again', () => {
+  /** Two pulls past the ceiling at two holds: a fault, or a car that overshoots steeply. */
+  async function passTwice(dutyPct: number) {
+    for (const holdPct of [10, 20, 30, 40]) await pullAtHold(dutyPct, holdPct);
+    await pullAtHold(dutyPct, 50, { peakKpa: 158 });
+    return pullAtHold(dutyPct, 45, { peakKpa: 157 });
+  }
+  const foundSound = ({ id }: { id: string }) =>
+    shop.tuner.ask('POST', `/pulls/${id}/found-sound`, { payload: { note: 'gate free' } });
+
+  it('goes on once the car is found sound, below what passed, and stops at the next pass', async () => {
+    const dutyPct = await proveTestPreset(shop.tuner, yard);
+    const last = await passTwice(dutyPct);
+    const stopped = await next();
+    expect(stopped).toMatchObject({ ready: true, foundSoundAfterPull: null, advice: { action: 'stop' } });
+    expect(stopped.advice?.reasons[0]?.code).toBe('ceiling-passed-again');
+    await foundSound(last);
+    const { advice, foundSoundAfterPull, restsOnPulls } = await next();
+    expect({ foundSoundAfterPull, restsOnPulls }).toEqual({
+      foundSoundAfterPull: last.number,
+      restsOnPulls: stopped.restsOnPulls,
+    });
+    expect(advice?.action).not.toBe('stop');
+    expect(advice?.holdPct).toBeLessThan(45);
+    expect(advice?.reasons.at(-1)?.code).toBe('found-sound');
+    await pullAtHold(dutyPct, 40, { peakKpa: 157 });
+    expect((await next()).advice).toMatchObject({
+      action: 'stop',
+      reasons: [{ code: 'ceiling-passed-again' }],
+    });
+  });
+
+  it('takes a look at the car after a pull that cannot count here for those before it, until that is voided', async () => {
+    const dutyPct = await proveTestPreset(shop.tuner, yard);
+    await passTwice(dutyPct);
+    const unsettled = await pullAt(shop.tuner, yard, dutyPct, { holdPct: 30 });
+    await foundSound(unsettled);
+    const marked = await next();
+    expect(marked.restsOnPulls).not.toContain(unsettled.number);
+    expect(marked.advice?.action).not.toBe('stop');
+    await shop.tuner.ask('POST', `/pulls/${unsettled.id}/void`, { payload: { reason: 'throttle lifted' } });
+    expect(await next()).toMatchObject({ foundSoundAfterPull: null, advice: { action: 'stop' } });
+  });
+});

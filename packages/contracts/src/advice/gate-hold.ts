@@ -24,6 +24,8 @@ export const GateHoldAdviceRequest = z
         }),
       )
       .max(200),
+    /** So many of the first pulls were made when the car was looked over and found sound: no fault is read into them. */
+    soundPulls: z.number().int().min(0).max(200).optional(),
   })
   .meta({ id: 'GateHoldAdviceRequest' });
 export type GateHoldAdviceRequest = z.infer<typeof GateHoldAdviceRequest>;
@@ -60,6 +62,8 @@ export const NextGateHold = z
     /** Numbers of the pulls that this answer rests on, and of those that prove a found hold. */
     restsOnPulls: z.array(z.number().int()),
     provingPullNumbers: z.array(z.number().int()),
+    /** Number of the last pull after which the car was looked over and found sound; null if none. */
+    foundSoundAfterPull: z.number().int().nullable(),
     /** Numbers of pulls at this duty that cannot count here: they have no gate hold or no settled boost. */
     notCountedPulls: z.array(z.number().int()),
   })

@@ -103,6 +103,38 @@ describe('adviseGateHold', () => {
     expect(advice).toMatchObject({ action: 'stop', holdPct: null });
     expect(codes(advice)).toEqual(['ceiling-passed-again']);
   });
+  describe('on a car that was looked over and found sound', () => {
+    const passedTwice = [10, 20, 30].map((hold) => pull(hold, 1)).concat(pull(50, 15), pull(45, 14.5));
+
+    test('goes on below the holds that passed the ceiling, within its risk, and says so', () => {
+      expect(ask(passedTwice).action).toBe('stop');
+      const advice = ask(passedTwice, { soundPulls: 5 });
+      expect(advice.action).toBe('pull');
+      expect(advice.holdPct).toBeLessThan(45);
+      expect(advice.prediction?.probabilityOverCeiling).toBeLessThanOrEqual(0.02);
+      expect(advice.reasons.at(-1)?.code).toBe('found-sound');
+      expect(advice.reasons.at(-1)?.text).toContain('the first 5 pulls of this search');
+    });
+    test('stops at the next pull past the ceiling, but not at one that keeps it', () => {
+      expect(ask([...passedTwice, pull(35, 1)], { soundPulls: 5 }).action).not.toBe('stop');
+      const again = ask([...passedTwice, pull(35, 15)], { soundPulls: 5 });
+      expect(again).toMatchObject({ action: 'stop', reasons: [{ code: 'ceiling-passed-again' }] });
+      expect(codes(again)).toEqual(['ceiling-passed-again']);
+    });
+    test('stops at a second pass where the car was looked over after the first', () => {
+      expect(codes(ask(passedTwice, { soundPulls: 4 }))).toEqual(['ceiling-passed-again']);
+    });
+    test('keeps the stops that are no sign of a fault', () => {
+      const over = [pull(0, 9, 137), pull(0, 9.5, 137), pull(10, 9.2, 137)];
+      const high = { goal: { ...goal, ceilingKpa: 170, toleranceKpa: 12 }, soundPulls: 3 };
+      expect(codes(ask(over, high))).toEqual(['overshoot-at-lowest-hold']);
+      const low = { goal: { ...goal, ceilingKpa: 141 }, soundPulls: 1 };
+      expect(codes(ask([pull(40, 1)], low))).toEqual(['no-safe-hold']);
+    });
+    test.each([-1, 6, 1.5, NaN])('refuses %s sound pulls out of 5', (soundPulls) => {
+      expect(() => ask(passedTwice, { soundPulls })).toThrow('soundPulls');
+    });
+  });
   test('stops where no hold keeps the ceiling risk', () => {
     const advice = ask([pull(40, 1)], { goal: { ...goal, ceilingKpa: 141 } });
     expect(advice.action).toBe('stop');
@@ -128,8 +160,9 @@ describe('adviseGateHold', () => {
         fc.array(anyPull, { maxLength: 6 }),
         fc.integer({ min: 1, max: 10 }),
         fc.constantFrom(0.005, 0.02, 0.05),
-        (pulls, stepLimit, riskLimit) => {
-          const advice = ask(pulls, { stepLimit, riskLimit });
+        fc.boolean(),
+        (pulls, stepLimit, riskLimit, isSound) => {
+          const advice = ask(pulls, { stepLimit, riskLimit, soundPulls: isSound ? pulls.length : 0 });
           expect(advice.reasons.length).toBeGreaterThan(0);
           if (advice.action !== 'pull' && advice.action !== 'repeat') return;
           const highest = Math.max(controller.holdMin, ...pulls.map((each) => each.holdPct));

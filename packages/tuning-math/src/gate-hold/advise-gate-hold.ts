@@ -38,13 +38,19 @@ const DOUBTFUL_SHARE = 5e-4;
  */
 export function adviseGateHold(request: GateHoldRequest): GateHoldAdvice {
   const situation = readHoldSituation(checkGateHoldRequest(request));
-  return (
+  const advice =
     findHoldStop(situation) ??
     firstPull(situation) ??
     doubt(situation) ??
     found(situation) ??
-    nextPull(situation)
-  );
+    nextPull(situation);
+  return withSoundCar(advice, situation.request.soundPulls);
+}
+
+/** Whoever drives on after a look at the car reads that the advice counts on it. */
+function withSoundCar(advice: GateHoldAdvice, soundPulls: number): GateHoldAdvice {
+  if (soundPulls === 0 || advice.action === 'stop') return advice;
+  return { ...advice, reasons: [...advice.reasons, holdReason.foundSound(soundPulls)] };
 }
 
 function firstPull(situation: HoldSituation): GateHoldAdvice | null {

@@ -11,6 +11,7 @@ export interface CheckedRequest extends GateHoldRequest {
   readonly stepLimit: number;
   readonly riskLimit: number;
   readonly confidenceRatio: number;
+  readonly soundPulls: number;
 }
 
 /** Refuses a request that no advice can rest on, naming the field. @throws NotFiniteError, OutOfRangeError */
@@ -38,7 +39,12 @@ export function checkGateHoldRequest(request: GateHoldRequest): CheckedRequest {
     throw new OutOfRangeError(NAME, fault);
   }
   request.pulls.forEach((pull, index) => checkPull(request, pull, index));
-  return { ...request, stepLimit, riskLimit, confidenceRatio };
+  return { ...request, stepLimit, riskLimit, confidenceRatio, soundPulls: checkedSoundPulls(request) };
+}
+
+function checkedSoundPulls({ soundPulls = 0, pulls }: GateHoldRequest): number {
+  const limits = { min: 0, max: pulls.length, integer: true };
+  return requireNumber(NAME, 'soundPulls', soundPulls, limits);
 }
 
 function checkController({ controller }: GateHoldRequest): void {

@@ -67,4 +67,8 @@ export const holdReason = {
     code: 'ceiling-passed-again',
     ...sentence`${String(count)} pulls have passed the ceiling of ${kpa(ceilingKpa)}. Stop: lower the duty and look for the cause.`,
   }),
+  foundSound: (soundPulls: number): GateHoldReason => ({
+    code: 'found-sound',
+    text: `The car was looked over and found sound: no fault is read into the first ${soundPulls === 1 ? 'pull' : `${soundPulls} pulls`} of this search.`,
+  }),
 };

@@ -38,6 +38,11 @@ export interface GateHoldRequest {
   readonly confidenceRatio?: number | undefined;
   /** Usable pulls in the order in which they were made, at most 200. */
   readonly pulls: readonly HoldPull[];
+  /**
+   * So many of the first pulls were made when somebody looked the car over and found it sound: alone they are no sign of
+   * a fault any more. Left out: none.
+   */
+  readonly soundPulls?: number | undefined;
 }
 
 /** What to do next. */
@@ -59,7 +64,8 @@ export type GateHoldReasonCode =
   | 'peak-moved-by-hold'
   | 'overshoot-at-lowest-hold'
   | 'no-safe-hold'
-  | 'ceiling-passed-again';
+  | 'ceiling-passed-again'
+  | 'found-sound';
 
 /** A reason in plain words with its numbers, and the same in pieces. */
 export interface GateHoldReason extends Sentence {

@@ -9,6 +9,7 @@ import { ProblemNote } from '../../../../components/marks/problem-note';
 import { useUnits } from '../../../../components/units/use-units';
 import { AdvicePart } from '../../visits/[id]/advice-part';
 import { faultOfStop } from '../../visits/[id]/fault-of-stop';
+import { useGoOn } from '../../visits/[id]/use-go-on';
 import bench from '../../visits/[id]/visit.module.css';
 import styles from './practice.module.css';
 
@@ -27,6 +28,11 @@ interface BookCardProps {
 /** What the book would do now: asked for, or left shut to try it oneself. */
 export function BookCard(props: BookCardProps) {
   const { sheet, number, next, error, isShown, onShow, onLookOver, onRetry } = props;
+  const goOn = useGoOn('next-title');
+  const lookOver = () => {
+    goOn();
+    onLookOver();
+  };
   if (!isShown) {
     return (
       <section className={`sheet ${bench.next} ${styles.shut}`} aria-labelledby="next-title">
@@ -58,7 +64,7 @@ export function BookCard(props: BookCardProps) {
               goes on from the pulls as they are.
             </p>
             <div>
-              <Button onClick={onLookOver}>Look the car over</Button>
+              <Button onClick={lookOver}>Look the car over</Button>
             </div>
           </>
         )}
@@ -101,7 +107,9 @@ function EndAdvice({ advice, title, look, children }: EndAdviceProps) {
   const units = useUnits();
   return (
     <section className={`${look} ${bench.next}`} aria-labelledby="next-title">
-      <h2 id="next-title">{title}</h2>
+      <h2 id="next-title" tabIndex={-1}>
+        {title}
+      </h2>
       {advice.reasons.map((reason) => (
         <p key={reason.code}>{units.sayReason(reason)}</p>
       ))}

@@ -38,7 +38,7 @@ export function AcceptPart({ preset, visit, advice }: AcceptPartProps) {
     <section className={`sheet ${styles.next} ${styles.accept}`} aria-labelledby="next-title">
       <div className={styles.nextRow}>
         <div>
-          <h2 id="next-title" className={styles.nextLabel}>
+          <h2 id="next-title" tabIndex={-1} className={styles.nextLabel}>
             <span aria-hidden="true">✓ </span>
             {isKept ? 'Kept for this preset' : 'Accepted: it makes the target'}
           </h2>

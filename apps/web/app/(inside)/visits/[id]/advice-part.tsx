@@ -21,7 +21,7 @@ export function AdvicePart({ number, next, advice }: AdvicePartProps) {
   return (
     <section className={`sheet ${styles.next} ${styles.nextRow}`} aria-labelledby="next-title">
       <div>
-        <h2 id="next-title" className={styles.nextLabel}>
+        <h2 id="next-title" tabIndex={-1} className={styles.nextLabel}>
           {number === null ? 'Next pull' : `Pull ${number}`}
           {advice.action === 'repeat' ? ': repeat with duty' : ': set duty to'}
         </h2>

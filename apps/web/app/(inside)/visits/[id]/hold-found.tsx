@@ -36,7 +36,7 @@ export function HoldFound({ preset, visit, next, advice }: HoldFoundProps) {
     <section className={`sheet ${styles.next} ${styles.accept}`} aria-labelledby="hold-title">
       <div className={styles.nextRow}>
         <div>
-          <h2 id="hold-title" className={styles.nextLabel}>
+          <h2 id="hold-title" tabIndex={-1} className={styles.nextLabel}>
             {titleOf(isBack, isKept)}
           </h2>
           <Found holdPct={holdPct} isSmall={isKept || isBack} />

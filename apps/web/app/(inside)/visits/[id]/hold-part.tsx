@@ -1,34 +1,44 @@
 'use client';
 
-import type { GateHoldAdvice, NextGateHold, Preset, Pull, TuningSession, Visit } from '@pullbook/contracts';
+import type { NextGateHold, Preset, TuningSession, Visit } from '@pullbook/contracts';
+import { foundSoundAfter } from '@pullbook/next-pull';
+import type { SeenPull } from '../../../../offline/pulls-seen';
+import { useUnsent } from '../../../../offline/use-outbox';
 import { useNextGateHold } from '../../../../queries/advice/use-next-gate-hold';
 import { sentence } from '../../../../components/form/sentence';
 import { useUnits } from '../../../../components/units/use-units';
 import { HoldFound } from './hold-found';
 import { HoldExpected, Reasons } from './hold-words';
+import { StopPart } from './stop-part';
+import { useGoOn } from './use-go-on';
 import styles from './visit.module.css';
 
 interface HoldPartProps {
   readonly preset: Preset;
   readonly visit: Visit;
   readonly session: TuningSession;
-  readonly pulls: readonly Pull[];
+  readonly pulls: readonly SeenPull[];
   readonly number: number | null;
 }
 
 /** The next gate hold, once the duty is kept and as long as the controller has one. */
 export function HoldPart({ preset, visit, session, pulls, number }: HoldPartProps) {
   const next = useNextGateHold(session.id, preset).data;
-  if (next === undefined || !next.ready || next.advice === null || !restsOn(next, preset, pulls)) return null;
+  const goOn = useGoOn('hold-title');
+  if (next === undefined || !next.ready || next.advice === null) return null;
+  if (!restsOn(next, preset, pulls)) return <HoldUnsent pulls={pulls} />;
   const { advice } = next;
-  if (advice.action === 'stop') return <HoldStop advice={advice} />;
+  if (advice.action === 'stop') {
+    const title = { titleId: 'hold-title', what: ': gate hold' };
+    return <StopPart visitId={visit.id} advice={advice} pulls={pulls} {...title} onSound={goOn} />;
+  }
   if (advice.action === 'accept' || advice.action === 'back-to-duty') {
     return <HoldFound preset={preset} visit={visit} next={next} advice={advice} />;
   }
   return (
     <section className={`sheet ${styles.next} ${styles.nextRow}`} aria-labelledby="hold-title">
       <div>
-        <h2 id="hold-title" className={styles.nextLabel}>
+        <h2 id="hold-title" tabIndex={-1} className={styles.nextLabel}>
           {number === null ? 'Next pull' : `Pull ${number}`}
           {advice.action === 'repeat' ? ': repeat with gate hold' : ': set gate hold to'}
         </h2>
@@ -69,8 +79,21 @@ export function HoldWaits({ preset, session }: HoldWaitsProps) {
   );
 }
 
+/** The server alone works the gate hold out: what it does not know of yet has to go there first. */
+function HoldUnsent({ pulls }: Readonly<{ pulls: readonly SeenPull[] }>) {
+  const unsent = useUnsent();
+  const isAbout = ({ id, unsent: isUnsent }: SeenPull) =>
+    isUnsent === true || unsent.some(({ shows }) => (shows.foundSound ?? shows.voided)?.pullId === id);
+  if (!pulls.some(isAbout)) return null;
+  return (
+    <p id="hold-title" tabIndex={-1} className={`small soft ${styles.holdWaits}`}>
+      <b>Gate hold waits.</b> Its next advice comes once what was written down here is sent.
+    </p>
+  );
+}
+
 /** An answer to other pulls than those on record is not shown. */
-function restsOn(next: NextGateHold, { dutyPct }: Preset, pulls: readonly Pull[]): boolean {
+function restsOn(next: NextGateHold, { dutyPct }: Preset, pulls: readonly SeenPull[]): boolean {
   const counted = pulls.filter(
     (pull) =>
       pull.voidedAt === null &&
@@ -80,6 +103,9 @@ function restsOn(next: NextGateHold, { dutyPct }: Preset, pulls: readonly Pull[]
       dutyPct !== null &&
       Math.abs(pull.dutyPct - dutyPct) <= 0.01,
   );
+  // One from before the car was found sound would still say stop.
+  if (next.foundSoundAfterPull !== foundSoundAfter(pulls.filter((pull) => pull.voidedAt === null)))
+    return false;
   return next.restsOnPulls.join() === counted.map((pull) => pull.number).join();
 }
 
@@ -90,17 +116,5 @@ function NotCounted({ next }: Readonly<{ next: NextGateHold }>) {
       {next.notCountedPulls.length === 1 ? 'Pull' : 'Pulls'} {next.notCountedPulls.join(', ')} cannot count
       here: gate hold or settled boost were not written down.
     </p>
-  );
-}
-
-function HoldStop({ advice }: Readonly<{ advice: GateHoldAdvice }>) {
-  return (
-    <section className={`${styles.next} ${styles.stop}`} aria-labelledby="hold-title">
-      <h2 id="hold-title">
-        <span aria-hidden="true">■ </span>Stop: gate hold
-      </h2>
-      <Reasons advice={advice} />
-      <p>Find the cause before the next pull. A wrong reading can be voided in the list below.</p>
-    </section>
   );
 }

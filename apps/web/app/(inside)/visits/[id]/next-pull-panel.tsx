@@ -8,6 +8,7 @@ import { useUnits } from '../../../../components/units/use-units';
 import type { SeenPull } from '../../../../offline/pulls-seen';
 import { AdvicePart } from './advice-part';
 import { StopPart } from './stop-part';
+import { useGoOn } from './use-go-on';
 import styles from './visit.module.css';
 
 const loading = () => <Skeleton lines={4} label="Opening" />;
@@ -36,6 +37,7 @@ interface NextPullPanelProps {
 export function NextPullPanel(props: NextPullPanelProps) {
   const { preset, car, visit, number, pulls, next, error, onRetry } = props;
   const units = useUnits();
+  const goOn = useGoOn('next-title');
   if (car.controllerId === null) return <ControllerChoice car={car} />;
   if (preset.targetKpa === null || preset.ceilingKpa === null) return <GoalForm preset={preset} car={car} />;
   if (next === undefined) {
@@ -50,7 +52,9 @@ export function NextPullPanel(props: NextPullPanelProps) {
   if (!next.ready || advice === null) {
     return (
       <section className={`sheet ${styles.next}`} aria-label="Next pull">
-        <h2>No advice yet</h2>
+        <h2 id="next-title" tabIndex={-1}>
+          No advice yet
+        </h2>
         <Mind title="Missing">
           <ul>
             {next.missing.map((one) => (
@@ -61,7 +65,9 @@ export function NextPullPanel(props: NextPullPanelProps) {
       </section>
     );
   }
-  if (advice.action === 'stop') return <StopPart visitId={visit.id} advice={advice} pulls={pulls} />;
+  if (advice.action === 'stop') {
+    return <StopPart visitId={visit.id} advice={advice} pulls={pulls} titleId="next-title" onSound={goOn} />;
+  }
   if (advice.action === 'accept') return <AcceptPart preset={preset} visit={visit} advice={advice} />;
   return <AdvicePart number={number} next={next} advice={advice} />;
 }

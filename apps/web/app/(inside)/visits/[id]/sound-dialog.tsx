@@ -17,15 +17,18 @@ interface SoundDialogProps {
   /** The last pull before the car was looked over. */
   readonly pull: SeenPull;
   readonly fault: FaultCode;
+  readonly onSound: () => void;
   readonly onClose: () => void;
 }
 
 /** Says that the car was looked over and is sound: what to look at, and what may happen if it is not. */
-export function SoundDialog({ visitId, pull, fault, onClose }: SoundDialogProps) {
+export function SoundDialog({ visitId, pull, fault, onSound, onClose }: SoundDialogProps) {
   const [note, setNote] = useState('');
   const findSound = useFindCarSound(visitId);
   const submit = (event: FormEvent) => {
     event.preventDefault();
+    // Not when it is kept: the advice goes on at once, and this sheet with it.
+    onSound();
     findSound.mutate({ pull, note: note.trim() }, { onSuccess: onClose });
   };
   return (
@@ -48,7 +51,7 @@ export function SoundDialog({ visitId, pull, fault, onClose }: SoundDialogProps)
       <form onSubmit={submit} noValidate className="stack">
         <TextField
           label="What did you look at?"
-          hint="Stands with the pull in the book. May be left empty."
+          hint="Stands with the pull in the book and in the sign-off. May be left empty."
           lines={2}
           value={note}
           onChange={setNote}

@@ -8,7 +8,7 @@ const gate = 'Actuator and gate: move freely over their whole way and come back,
 const solenoid =
   'Solenoid: plugged in, clicks when it is energised, closes when it is not, its vent is clear';
 const gauge = 'Gauge and sensor line: on, dry, reads zero with the engine off';
-const driven = 'The controller held the duty and the preset that are written here';
+const driven = 'The controller held the preset and the settings that are written here';
 const cut = 'Over-boost cut: set, and known to work';
 
 const looks: Readonly<Record<FaultCode, readonly string[]>> = {
