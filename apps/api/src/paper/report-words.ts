@@ -2,7 +2,7 @@ import type { Report, ReportPreset, ReportPull } from '@pullbook/contracts';
 import type { StripFigures } from '@pullbook/pictures';
 import { sayPressures } from '@pullbook/tuning-math';
 import type { PaperFormat } from './pressure-format.js';
-import { writeInstant } from './write-instant.js';
+import { writeInstantAndZone } from './write-instant.js';
 
 /** What page and paper say of one preset, so that both say the same. */
 export interface PresetWords {
@@ -116,7 +116,7 @@ function promiseOf({ proof }: ReportPreset, format: PaperFormat): string {
 function lookedOver({ foundSound }: ReportPreset, timeZone: string): string {
   if (foundSound.length === 0) return '';
   const looks = foundSound.map(
-    ({ afterPull, at }) => `after pull ${afterPull} (${writeInstant(at, timeZone)})`,
+    ({ afterPull, at }) => `after pull ${afterPull} (${writeInstantAndZone(at, timeZone)})`,
   );
   return `While this preset was tuned, the car was looked over ${looks.join(' and ')}, and nothing wrong was found.`;
 }

@@ -84,7 +84,7 @@ describe('reportPage(report, place)', () => {
     const at = (day: number, afterPull: number) => ({ afterPull, at: `2026-11-${day}T12:00:00.000Z` });
     const twice = { ...first, foundSound: [at(24, 3), at(25, 6)] };
     expect(reportPage({ ...reportExample, presets: [twice] }, place)).toMatch(
-      /looked over after pull 3 \(Tue, 24 Nov 2026, .{5}\) and after pull 6 \(Wed, 25 Nov 2026, .{5}\), and nothing wrong was found\./,
+      /looked over after pull 3 \(Tue, 24 Nov 2026, .{5} \w+\) and after pull 6 \(Wed, 25 Nov 2026, .{5} \w+\), and nothing wrong was found\./,
     );
   });
 
