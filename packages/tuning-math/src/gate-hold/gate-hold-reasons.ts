@@ -69,6 +69,6 @@ export const holdReason = {
   }),
   foundSound: (soundPulls: number): GateHoldReason => ({
     code: 'found-sound',
-    text: `The car was looked over and found sound: no fault is read into the first ${soundPulls === 1 ? 'pull' : `${soundPulls} pulls`} of this search.`,
+    ...sentence`The car was looked over and found sound: no fault is read into the first ${soundPulls === 1 ? 'pull' : `${soundPulls} pulls`} of this search.`,
   }),
 };
