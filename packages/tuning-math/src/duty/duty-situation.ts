@@ -69,16 +69,18 @@ export function leaningSituation(
  * the worse of with and without.
  */
 export function chanceOverCeiling(situation: DutySituation, duty: number): number {
+  const { ceiling } = situation.levels;
   return worseOf(situation, duty, (mixture) => {
-    const known = chancePeakAbove(mixture, situation.levels.ceiling);
-    return known + (1 - known) * suddenRise(situation, duty, mixture).chance;
+    const known = chancePeakAbove(mixture, ceiling);
+    return known + (1 - known) * suddenRise(situation.pulls, { duty, mixture, ceiling }).chance;
   });
 }
 
 /** How far the next peak is expected to pass the ceiling, log; reckoned like its chance. */
 export function excessOverCeiling(situation: DutySituation, duty: number): number {
+  const { ceiling } = situation.levels;
   return worseOf(situation, duty, (mixture) => {
-    return meanExcess(mixture, situation.levels.ceiling) + suddenRise(situation, duty, mixture).excess;
+    return meanExcess(mixture, ceiling) + suddenRise(situation.pulls, { duty, mixture, ceiling }).excess;
   });
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dutySituation } from './duty-situation.js';
+import { dutySituation, type DutySituation } from './duty-situation.js';
 import { predictPeak } from './predict-peak.js';
 import { suddenRise } from './sudden-rise.js';
 
@@ -9,17 +9,18 @@ const situation = dutySituation({
   baseKpa: 88,
   pulls: [10, 20, 30].map((duty) => ({ duty, peakKpa: 90 })),
 });
-const at = (duty: number) => suddenRise(situation, duty, predictPeak(situation.posterior, duty));
+const riseIn = ({ pulls, posterior, levels }: DutySituation, duty: number) =>
+  suddenRise(pulls, { duty, mixture: predictPeak(posterior, duty), ceiling: levels.ceiling });
+const at = (duty: number) => riseIn(situation, duty);
 
-describe('suddenRise(situation, duty, mixture)', () => {
+describe('suddenRise(pulls, question)', () => {
   it('adds nothing where the car was pulled, nor so near that a steep rise cannot reach the ceiling', () => {
     for (const duty of [10, 25, 30, 31]) expect(at(duty)).toEqual({ chance: 0, excess: 0 });
   });
 
   it('adds nothing before the first pull: what lies below is not known', () => {
     const before = dutySituation({ ...situation.request, pulls: [] });
-    const mixture = predictPeak(before.posterior, 40);
-    expect(suddenRise(before, 40, mixture)).toEqual({ chance: 0, excess: 0 });
+    expect(riseIn(before, 40)).toEqual({ chance: 0, excess: 0 });
   });
 
   // Source of the other answer: the same rise begun at each of many duties in turn, added up (a midpoint sum).
@@ -48,6 +49,6 @@ describe('suddenRise(situation, duty, mixture)', () => {
       ...situation.request,
       goal: { ...situation.request.goal, ceilingKpa: 106 },
     });
-    expect(suddenRise(lower, 38, predictPeak(lower.posterior, 38)).excess).toBeGreaterThan(at(38).excess);
+    expect(riseIn(lower, 38).excess).toBeGreaterThan(at(38).excess);
   });
 });

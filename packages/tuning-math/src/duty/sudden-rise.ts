@@ -1,5 +1,5 @@
-import type { DutySituation } from './duty-situation.js';
 import type { PeakMixture } from './peak-mixture.js';
+import type { ScaledPulls } from './scaled-pulls.js';
 
 /**
  * At each point of duty that was not pulled yet, boost may begin to rise as nothing below tells and no curve of the library
@@ -18,20 +18,25 @@ export interface SuddenRise {
 
 const NONE: SuddenRise = { chance: 0, excess: 0 };
 
+/** What is asked: the next pull at a duty, what is expected there without it, and the ceiling, log over target. */
+export interface SuddenRiseQuestion {
+  readonly duty: number;
+  readonly mixture: PeakMixture;
+  readonly ceiling: number;
+}
+
 /**
  * Reckons with a rise that begins anywhere between the highest pulled duty and this one, each point as likely.
  *
- * @param mixture what is expected at the duty without it
  * Source: a constant hazard, integrated over where it begins; the figures are common practice, no source.
  */
 export function suddenRise(
-  { pulls, levels }: Pick<DutySituation, 'pulls' | 'levels'>,
-  duty: number,
-  mixture: PeakMixture,
+  pulls: Pick<ScaledPulls, 'count' | 'duties'>,
+  { duty, mixture, ceiling }: SuddenRiseQuestion,
 ): SuddenRise {
   if (pulls.count === 0) return NONE;
   const highest = pulls.duties.reduce((most, pulled) => Math.max(most, pulled), 0);
-  const room = Math.max(levels.ceiling - meanOf(mixture), 0);
+  const room = Math.max(ceiling - meanOf(mixture), 0);
   const passing = duty - highest - room / SLOPE;
   if (passing <= 0) return NONE;
   return { chance: BEGINS_PER_POINT * passing, excess: 0.5 * BEGINS_PER_POINT * SLOPE * passing ** 2 };
