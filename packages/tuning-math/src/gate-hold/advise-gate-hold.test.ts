@@ -146,6 +146,13 @@ describe('adviseGateHold', () => {
     expect(advice).toMatchObject({ action: 'repeat', holdPct: 65 });
     expect(codes(advice)).toEqual(['reading-in-doubt']);
   });
+  test('does not repeat such a pull where its peak passed the ceiling', () => {
+    const below = [40, 50, 60, 60, 60, 70].map((hold) => pull(hold, 0.8));
+    const passed = pull(65, 7.2);
+    const advice = ask([...below, passed], { goal: { ...goal, ceilingKpa: passed.peakKpa - 0.5 } });
+    expect(advice.holdPct).toBeLessThan(65);
+    expect(codes(advice)).not.toContain('reading-in-doubt');
+  });
 
   test('never advises past range, step limit or ceiling risk, whatever the history', () => {
     const anyPull = fc

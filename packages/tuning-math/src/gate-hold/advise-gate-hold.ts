@@ -60,7 +60,10 @@ function firstPull(situation: HoldSituation): GateHoldAdvice | null {
   return advise(situation, 'pull', holdPct, [holdReason.firstPull(holdPct, request.controller.holdMin)]);
 }
 
-/** A last pull that the pulls before it did not let expect: nothing is concluded from it alone. */
+/**
+ * A last pull that the pulls before it did not let expect: nothing is concluded from it alone. One whose peak came near
+ * the ceiling is not asked for again, however seldom it is thought to be.
+ */
 function doubt(situation: HoldSituation): GateHoldAdvice | null {
   const { pulls, goal } = situation.request;
   const last = pulls.at(-1);
@@ -68,7 +71,7 @@ function doubt(situation: HoldSituation): GateHoldAdvice | null {
     return null;
   const before = overshootPosterior(pulls.slice(0, -1), goal.targetKpa);
   const over = mixtureOver(peakMixture(before, last.holdPct), last.peakKpa);
-  const isSafe = situation.safe !== null && last.holdPct <= situation.safe;
+  const isSafe = situation.safe !== null && last.holdPct <= Math.min(situation.safe, situation.reach);
   if (!isSafe || (over > DOUBTFUL_SHARE && over < 1 - DOUBTFUL_SHARE)) return null;
   const mean = holdChances(before, last.holdPct, goal, situation.request.riskLimit).overshootPct;
   return advise(situation, 'repeat', last.holdPct, [holdReason.readingInDoubt(pullOvershoot(last), mean)]);
