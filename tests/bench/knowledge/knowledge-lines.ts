@@ -26,7 +26,7 @@ export function knowledgeLines(all: readonly KnowledgeRuns[], made: KnowledgeMad
     '',
     `Made by \`npm run bench:knowledge\` with seed ${made.seed} on ${cars} cars of the ${made.set} shapes that can be tuned, at commit ${made.commit}, in ${made.minutes.toFixed(0)} minutes.`,
     '',
-    'Beside Pullbook stand believers: they know the formulas that the cars are drawn from, with the ranges of every figure (base boost, scatter, heat soak, false pulls), and hold the exact posterior over all such cars (but for a finite number of samples). No workshop can know that. They reckon with nothing else, not even with faults. What one who knows all formulas needs is about what any method needs at the same care, whatever its idea of responses; a method that knows none of the formulas stands with the one who knows all but the one that counts. In brackets: between what the figure may lie by the choice of cars alone (95 %).',
+    `Beside Pullbook stand believers: they know the formulas that the cars are drawn from, with the ranges of every figure (base boost, scatter, heat soak, false pulls), and hold the exact posterior over all such cars (but for a finite number of samples). No workshop can know that. They reckon with nothing else, not even with faults. One who knows all formulas but the car's own stands where every method stands that leans on formulas: on a car that none of them describes it is surer than it may be, and accepts wrongly. In brackets: between what the figure may lie by the choice of cars alone (95 %).`,
     '',
     `| who | over the oracle, mean | passed the ceiling, % of cars | by more than 5 % | wrong accepts, % | not accepted, % |`,
     '| --- | --- | --- | --- | --- | --- |',
