@@ -27,7 +27,7 @@ const words: Readonly<Record<PracticeFinding['code'], Words>> = {
   confirmed: (_, count) => `The duty rests on ${count} pulls.`,
   'confirmed-too-little': (_, count) =>
     `The duty rests on ${count} usable ${count === 1 ? 'pull' : 'pulls'} of ${requiredPulls} that a workshop asks for: one good reading may be luck.`,
-  'few-pulls': () => 'You needed about as few pulls as can be: little heat, fuel and tyre spent.',
+  'few-pulls': () => 'You needed no more pulls than care asks for: little heat, fuel and tyre spent.',
   'many-pulls': () =>
     'It took more pulls than it needed. Larger steps while boost is far from the target save some.',
   'false-set-aside': (pulls, count) =>
