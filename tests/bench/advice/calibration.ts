@@ -1,4 +1,5 @@
 import { byShape } from './by-shape.js';
+import { shareIntervalPct } from './share-interval-pct.js';
 import type { TuningRun } from './tune-car.js';
 
 /** Ranges that are looked at, in the order of `RANGE_ENDS`: share of next peaks that each promises to hold, %. */
@@ -52,14 +53,4 @@ function peaksHeld({ pulls, foretold }: TuningRun): boolean[][] {
       peakKpa >= (ends[2 * range] ?? Infinity) && peakKpa <= (ends[2 * range + 1] ?? -Infinity);
     return [PROMISED_PCT.map((_, range) => holds(range))];
   });
-}
-
-/** 95 % interval of a share that was counted. Source: Wilson, J. Am. Stat. Assoc. 22 (1927). */
-function shareIntervalPct(pct: number, count: number): [number, number] {
-  const z = 1.959964;
-  const share = pct / 100;
-  const shrink = 1 + (z * z) / count;
-  const middle = (share + (z * z) / (2 * count)) / shrink;
-  const half = (z / shrink) * Math.sqrt((share * (1 - share)) / count + (z / (2 * count)) ** 2);
-  return [100 * (middle - half), 100 * (middle + half)];
 }

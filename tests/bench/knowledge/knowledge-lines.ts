@@ -1,6 +1,7 @@
 import { OURS } from '../advice/methods.js';
 import { oraclePulls } from '../advice/oracle.js';
-import { offTolerance, scoreRuns } from '../advice/score-runs.js';
+import { scoreRuns } from '../advice/score-runs.js';
+import { shareIntervalPct } from '../advice/share-interval-pct.js';
 import type { TuningRun } from '../advice/tune-car.js';
 import { BELIEVERS, type Who } from './believers.js';
 
@@ -40,17 +41,17 @@ export function knowledgeLines(all: readonly KnowledgeRuns[], made: KnowledgeMad
 const pct = (share: number): string => `${Number((100 * share).toFixed(2))} %`;
 
 function row({ who, runs }: KnowledgeRuns): string {
-  const score = scoreRuns(runs);
-  const accepted = runs.filter(({ end }) => end === 'accept');
-  const over = accepted.map((run) => run.pulls.length - oraclePulls(run.car, run.pulls[0]?.duty ?? 0));
-  const wrong = accepted.filter((run) => offTolerance(run) > 1).length;
+  const { accepts, passedPct, passedFarPct, wrongPct } = scoreRuns(runs);
+  const over = runs
+    .filter(({ end }) => end === 'accept')
+    .map((run) => run.pulls.length - oraclePulls(run.car, run.pulls[0]?.duty ?? 0));
   const cells = [
     who === OURS ? 'Pullbook' : BELIEVERS[who].says,
     meanWithRange(over),
-    shareWithRange(Math.round((score.passedPct * runs.length) / 100), runs.length),
-    shareWithRange(Math.round((score.passedFarPct * runs.length) / 100), runs.length),
-    shareWithRange(wrong, accepted.length),
-    shareWithRange(runs.length - accepted.length, runs.length),
+    shareWithRange(passedPct, runs.length),
+    shareWithRange(passedFarPct, runs.length),
+    shareWithRange(wrongPct, accepts),
+    shareWithRange(100 * (1 - accepts / runs.length), runs.length),
   ];
   return `| ${cells.join(' | ')} |`;
 }
@@ -64,14 +65,7 @@ function meanWithRange(values: readonly number[]): string {
   return `${mean.toFixed(2)} (${(mean - half).toFixed(2)} to ${(mean + half).toFixed(2)})`;
 }
 
-/** Source: Wilson, J. Am. Stat. Assoc. 22 (1927) 209-212. */
-function shareWithRange(hits: number, count: number): string {
-  const share = hits / count;
-  const square = SPREADS * SPREADS;
-  const middle = (share + square / (2 * count)) / (1 + square / count);
-  const half =
-    (SPREADS * Math.sqrt((share * (1 - share)) / count + square / (4 * count * count))) /
-    (1 + square / count);
-  const say = (value: number): string => (100 * Math.abs(value)).toFixed(1);
-  return `${say(share)} (${say(middle - half)} to ${say(middle + half)})`;
+function shareWithRange(pct: number, count: number): string {
+  const [low, high] = shareIntervalPct(pct, count).map((end) => Math.abs(end).toFixed(1));
+  return `${pct.toFixed(1)} (${low} to ${high})`;
 }

@@ -36,6 +36,7 @@ export function suddenRise(
 ): SuddenRise {
   if (pulls.count === 0) return NONE;
   const highest = pulls.duties.reduce((most, pulled) => Math.max(most, pulled), 0);
+  if (duty <= highest) return NONE;
   const room = Math.max(ceiling - meanOf(mixture), 0);
   const passing = duty - highest - room / SLOPE;
   if (passing <= 0) return NONE;
