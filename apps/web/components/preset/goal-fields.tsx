@@ -25,7 +25,8 @@ export function GoalFields({ car, slot, draft }: GoalFieldsProps) {
   const near = sayNearTarget(goal, usePresets(car.id).data ?? [], units);
   const pressure = { unit: units.pressureWord, inputMode: 'decimal' } as const;
   return (
-    <div>
+    // A gap only where there is a hint: the status stands ready, empty, to be read out.
+    <div className={near === '' ? undefined : 'stack'}>
       <div className="columns">
         <TextField label={`Target, ${pressure.unit}`} {...pressure} {...draft.bind('targetKpa')} />
         <TextField label={`Tolerance, ± ${pressure.unit}`} {...pressure} {...draft.bind('toleranceKpa')} />
